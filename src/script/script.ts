@@ -1,0 +1,122 @@
+// Words in: one language's sentences under named keys. Out: the phrases to be spoken for a key,
+// at a length, with its slots filled. A phrase is what the voice pack speaks in one breath, so a
+// sentence is cut (at its `|`) only where a voice would breathe.
+
+export const forms = ["full", "brief", "shortest"] as const;
+export type Form = (typeof forms)[number];
+export type Slots = { readonly [slot: string]: string | number };
+
+export interface Sentence {
+  readonly full: string;
+  readonly brief: string;
+  readonly shortest: string;
+  readonly example: { readonly slots: Slots; readonly says: string };
+  /** The longest each form may last when spoken at rate 1, seconds. */
+  readonly within: readonly number[];
+}
+
+/** Values by name, or one wording for each plural category of the language, with `{n}` in words. */
+type SlotWords = { readonly [value: string]: string };
+
+/** What stands in `audio-scripts/<language>.json`. */
+export interface ScriptSource {
+  readonly language: string;
+  /** What its speakers call it. */
+  readonly name: string;
+  /** The locale whose number words `openScript` is given. */
+  readonly numbers: string;
+  readonly slots: { readonly [slot: string]: SlotWords };
+  readonly sentences: { readonly [key: string]: Sentence };
+}
+
+export interface Script {
+  readonly source: ScriptSource;
+  /**
+   * The phrases of a sentence, in order.
+   * @throws where the key or a slot is unknown: the caller wrote it, no person typed it.
+   */
+  say(key: string, form: Form, slots?: Slots): readonly string[];
+}
+
+/** The counts a voice pack can say; anything else is rounded down to one of them. */
+const counts: { readonly [slot: string]: readonly number[] } = {
+  minutes: [...Array.from({ length: 60 }, (_, i) => i + 1), 75, 90, 105, 120],
+  seconds: Array.from({ length: 11 }, (_, i) => (i + 1) * 5),
+};
+
+/** The greatest sayable count that is not more than `value`, or null below the least. */
+export function sayable(slot: "minutes" | "seconds", value: number): number | null {
+  return counts[slot]?.findLast((count) => count <= value) ?? null;
+}
+
+/** @param cardinal writes a whole number out in the script's language. */
+export function openScript(source: ScriptSource, cardinal: (n: number) => string): Script {
+  const plurals = new Intl.PluralRules(source.language);
+
+  function slotWords(slot: string, value: string | number): string {
+    const words = source.slots[slot];
+    if (words === undefined)
+      throw new Error(`No slot "${slot}" in the script "${source.language}".`);
+    if (slot in counts && typeof value === "number") {
+      const wording = words[plurals.select(value)] ?? words.other ?? "{n}";
+      return wording.replace("{n}", cardinal(value));
+    }
+    const named = words[String(value)] ?? words.many;
+    if (named === undefined) throw new Error(`Slot "${slot}" has no words for "${value}".`);
+    return named;
+  }
+
+  return {
+    source,
+    say(key, form, slots = {}) {
+      const sentence = source.sentences[key];
+      if (sentence === undefined) throw new Error(`No sentence "${key}" in "${source.language}".`);
+      return phrases(sentence[form]).map((phrase, i) => {
+        const said = phrase.replace(/\{(\w+)\}/g, (_, slot: string) => {
+          const value = slots[slot];
+          if (value === undefined) throw new Error(`Sentence "${key}" wants the slot "${slot}".`);
+          return slotWords(slot, value);
+        });
+        return i === 0 ? capitalised(said, source.language) : said;
+      });
+    },
+  };
+}
+
+/** Every distinct phrase that `say` can return, in the order of the script: what a pack must hold. */
+export function everyPhrase(script: Script): readonly string[] {
+  const all = new Set<string>();
+  for (const [key, sentence] of Object.entries(script.source.sentences)) {
+    for (const form of forms) {
+      for (const [i, phrase] of phrases(sentence[form]).entries()) {
+        for (const slots of fillings(phrase, script.source)) {
+          const first = fillings(sentence[form], script.source)[0] ?? {};
+          const said = script.say(key, form, { ...first, ...slots })[i];
+          if (said !== undefined) all.add(said);
+        }
+      }
+    }
+  }
+  return [...all];
+}
+
+function phrases(sentence: string): readonly string[] {
+  return sentence.split("|").map((phrase) => phrase.trim());
+}
+
+function capitalised(text: string, language: string): string {
+  return text.charAt(0).toLocaleUpperCase(language) + text.slice(1);
+}
+
+/** Every way to fill the slots that stand in a text. */
+function fillings(text: string, source: ScriptSource): readonly Slots[] {
+  const slots = [...new Set([...text.matchAll(/\{(\w+)\}/g)].map((match) => match[1] ?? ""))];
+  return slots.reduce<readonly Slots[]>(
+    (filled, slot) => {
+      const values: readonly (string | number)[] =
+        counts[slot] ?? Object.keys(source.slots[slot] ?? {});
+      return filled.flatMap((before) => values.map((value) => ({ ...before, [slot]: value })));
+    },
+    [{}],
+  );
+}
