@@ -1,0 +1,50 @@
+// A dilution as written in, parts of stock and of water out.
+// Alone, because "1:4" is read both ways and must be caught before any sum is done with it.
+import { plainText, type Reading } from "./typed-text.ts";
+import { writeNumber } from "./written-number.ts";
+
+/** So many parts of stock to so many of water; `water` is 0 for stock used as it is. */
+export interface Dilution {
+  readonly stock: number;
+  readonly water: number;
+}
+
+export type DilutionReading = Reading<{ readonly dilution: Dilution }>;
+
+/** Undiluted. */
+export const stockItself: Dilution = { stock: 1, water: 0 };
+
+/** Most parts of either. */
+const mostParts = 10_000;
+
+/** The forms a worksheet holds. */
+export const dilutionPattern = /^(?:stock|\d{1,5}(?:\.\d{1,4})? ?\+ ?\d{1,5}(?:\.\d{1,4})?)$/;
+
+export const dilutionMay = '"stock", or parts of stock plus parts of water such as "1+3"';
+
+/** Reads `"stock"`, `"1+3"`, `"1+1.5"`. `"1:4"` is refused: some mean 1+4 by it, others 1+3. */
+export function readDilution(typed: string): DilutionReading {
+  const plain = plainText(typed, dilutionMay);
+  if (plain.kind === "unread") return plain;
+  const text = plain.text.replaceAll(",", ".");
+  if (text === "stock") return { kind: "read", dilution: stockItself };
+  const [, part, whole] = /^(\d+) ?[:/] ?(\d+)$/.exec(text) ?? [];
+  if (part !== undefined && whole !== undefined) {
+    const rest = Number(whole) - Number(part);
+    const readings = rest > 0 ? `both as ${part}+${whole} and as ${part}+${rest}` : "in two ways";
+    return {
+      kind: "unread",
+      may: `${dilutionMay}; "${typed.trim()}" is read ${readings}, so say it in parts`,
+    };
+  }
+  const [stock = 0, water = 0] = dilutionPattern.test(text) ? text.split("+").map(Number) : [];
+  const usable = [stock, water].every((parts) => parts > 0 && parts <= mostParts);
+  return usable
+    ? { kind: "read", dilution: { stock, water } }
+    : { kind: "unread", may: dilutionMay };
+}
+
+/** `"stock"`, `"1+3"`. */
+export function writeDilution({ stock, water }: Dilution): string {
+  return water === 0 ? "stock" : `${writeNumber(stock, 4)}+${writeNumber(water, 4)}`;
+}

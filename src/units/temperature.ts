@@ -1,0 +1,47 @@
+// Temperatures as typed in, kept in the unit typed, and °C out for the formulas.
+// Alone, because 38 °C and 100 °F are not the same bath: nothing is converted before it must be.
+import { numberFrom, plainText, type Reading, typedNumber } from "./typed-text.ts";
+import { writeNumber } from "./written-number.ts";
+
+export type Temperature = { readonly c: number } | { readonly f: number };
+
+export type TemperatureReading = Reading<{ readonly temperature: Temperature }>;
+
+/** °F to °C, by definition: 68 °F is 20 °C exactly. */
+export function celsiusFromFahrenheit(fahrenheit: number): number {
+  return ((fahrenheit - 32) * 5) / 9;
+}
+
+/** °C to °F, by definition. */
+export function fahrenheitFromCelsius(celsius: number): number {
+  return (celsius * 9) / 5 + 32;
+}
+
+/** °C, whatever was typed. */
+export function toCelsius(temperature: Temperature): number {
+  return "c" in temperature ? temperature.c : celsiusFromFahrenheit(temperature.f);
+}
+
+const typedTemperatureMay = 'a temperature with its unit, such as "20 °C", "20.5 C" or "68 °F"';
+
+const withUnit = new RegExp(
+  `^(-?) ?(${typedNumber}) ?(?:°|degrees?|deg)? ?([cf])(?:elsius|ahrenheit)?$`,
+);
+
+/** Reads `"68 °F"`, `"20C"`, `"20,5 °C"`. A number without its unit is refused. */
+export function readTypedTemperature(typed: string): TemperatureReading {
+  const plain = plainText(typed, typedTemperatureMay);
+  if (plain.kind === "unread") return plain;
+  const [, sign, digits = "", unit] = withUnit.exec(plain.text) ?? [];
+  const size = numberFrom(digits);
+  if (!Number.isFinite(size)) return { kind: "unread", may: typedTemperatureMay };
+  const value = sign === "-" && size > 0 ? -size : size;
+  return { kind: "read", temperature: unit === "f" ? { f: value } : { c: value } };
+}
+
+/** `"68 °F"`, `"20.5 °C"`: the unit typed, at most two decimals. */
+export function writeTemperature(temperature: Temperature): string {
+  return "c" in temperature
+    ? `${writeNumber(temperature.c)} °C`
+    : `${writeNumber(temperature.f)} °F`;
+}

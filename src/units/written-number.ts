@@ -1,0 +1,14 @@
+// A number in, the digits a person reads out. Alone, so that every line of working rounds alike.
+
+/**
+ * At most so many decimals, rounded half up on the number's own digits, no trailing zeros, and a true
+ * minus sign. Meant for numbers below 10^15.
+ */
+export function writeNumber(value: number, decimals = 2): string {
+  const scale = 10 ** decimals;
+  // A ten-thousandth of the last digit, so that 0.285 kept as 0.28499… is still written 0.29.
+  const rounded = Math.floor(Math.abs(value) * scale + 0.5 + 1e-4) / scale;
+  const digits = rounded.toFixed(decimals);
+  const plain = digits.includes(".") ? digits.replace(/\.?0+$/, "") : digits;
+  return value < 0 && rounded > 0 ? `−${plain}` : plain;
+}
