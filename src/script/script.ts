@@ -26,6 +26,8 @@ export interface ScriptSource {
   /** The locale whose number words `openScript` is given. */
   readonly numbers: string;
   readonly slots: { readonly [slot: string]: SlotWords };
+  /** What the steps without a bath are called. */
+  readonly titles: { readonly [step: string]: string };
   readonly sentences: { readonly [key: string]: Sentence };
 }
 

@@ -1,0 +1,170 @@
+// Worksheet and plan in, steps out: each a press of the person's, with what the hands do after it
+// and which sentences belong to it. The times follow from the arithmetic alone, never from words.
+import { fillSeconds } from "../plan/fills.ts";
+import type { Plan, PlannedBath } from "../plan/plan.ts";
+import type { Afterwards, Worksheet } from "../plan/worksheet.ts";
+import { type Fate, processBaths } from "../trade/baths.ts";
+import type { Moment } from "./moments.ts";
+import { bwNegative } from "./outlines/bw-negative.ts";
+import { momentsOf, type Pour, pourOf } from "./pour.ts";
+
+/** Which sentences a step tells: always the same, or by the kind of tank or of film. */
+type Tells = readonly string[] | { readonly [kind: string]: readonly string[] };
+
+interface OutlineStep {
+  readonly id: string;
+  readonly tells: Tells;
+  readonly alsoTells?: readonly string[];
+  /** The sentence that asks for the press; null where the next bath's own gate asks. */
+  readonly press: string | null;
+  readonly dark: boolean;
+}
+
+/** A process as data: what is told before and after its baths, and which baths no one may wait between. */
+export interface Outline {
+  readonly before: readonly OutlineStep[];
+  /** Baths that run on in one section. */
+  readonly together: readonly (readonly string[])[];
+  /** The bath after which film in an open tank may see light. */
+  readonly fixedBy: string;
+  readonly fromTheTap: readonly string[];
+  readonly after: readonly OutlineStep[];
+}
+
+/** A bath's stay, with where it comes from and where it goes. */
+export interface Stay extends Pour {
+  /** `"1"` is the first vessel from the left; `"tap"` needs none. */
+  readonly vessel: string;
+  readonly afterwards: Afterwards;
+}
+
+export interface Step {
+  readonly id: string;
+  readonly dark: boolean;
+  /** 0 where the step only tells and waits. */
+  readonly seconds: number;
+  readonly moments: readonly Moment[];
+  readonly stays: readonly Stay[];
+  /** Sentences of a step that only tells, by key. */
+  readonly tells: readonly string[];
+}
+
+const outlines: { readonly [process: string]: Outline } = { "bw-negative": bwNegative };
+
+/** Seconds from the press to the first pour-in: time to take the vessel up and land on the count-in. */
+export const LEAD = 8;
+/** Seconds kept after the last vessel is empty, in which the next step is told. */
+const TAIL = 15;
+
+/** Every step of a run, in order. */
+export function stepsOf(worksheet: Worksheet, plan: Plan): readonly Step[] {
+  const outline = outlines[worksheet.process];
+  if (outline === undefined) throw new Error(`No outline for the process "${worksheet.process}".`);
+  const { method } = worksheet.tank;
+  const open = method === "tray" || method === "hanger";
+  const film = [...new Set(worksheet.films.map((film) => filmKind(film.size)))];
+  const kinds = [open ? "open" : "tank", ...film];
+
+  const told = (steps: readonly OutlineStep[]) => steps.flatMap((step) => toldStep(step, kinds));
+  const groups = bathGroups(plan, outline);
+  const fixedAt = groups.findIndex((group) => group.some((bath) => bath.id === outline.fixedBy));
+  const baths = groups.map((group, i) =>
+    bathStep(group, worksheet, plan, outline, open && i <= fixedAt),
+  );
+  return [...told(outline.before), ...baths, ...told(outline.after)];
+}
+
+/** One step a kind of film, so that nobody is told about another's cassette. */
+function toldStep(step: OutlineStep, kinds: readonly string[]): readonly Step[] {
+  const { tells, alsoTells = [], press, dark, id } = step;
+  const lists = Array.isArray(tells)
+    ? [tells as readonly string[]]
+    : kinds.flatMap((kind) => {
+        const list = (tells as { readonly [kind: string]: readonly string[] })[kind];
+        return list === undefined ? [] : [list];
+      });
+  return lists.map((list, i) => ({
+    id: i === 0 ? id : `${id}-${i + 1}`,
+    dark,
+    seconds: 0,
+    moments: [],
+    stays: [],
+    tells: [...list, ...alsoTells, ...(press === null ? [] : [press])],
+  }));
+}
+
+function bathGroups(plan: Plan, outline: Outline): readonly (readonly PlannedBath[])[] {
+  const groups: PlannedBath[][] = [];
+  for (const bath of plan.baths) {
+    const last = groups.at(-1);
+    const together = outline.together.some(
+      (ids) => ids.includes(bath.id) && last?.every((before) => ids.includes(before.id)),
+    );
+    if (together && last !== undefined) last.push(bath);
+    else groups.push([bath]);
+  }
+  return groups;
+}
+
+function bathStep(
+  group: readonly PlannedBath[],
+  worksheet: Worksheet,
+  plan: Plan,
+  outline: Outline,
+  dark: boolean,
+): Step {
+  const stays: Stay[] = [];
+  const moments: Moment[] = [];
+  for (const bath of group) {
+    const { times, agitations } = fillsOf(bath, worksheet);
+    for (const [i, seconds] of times.entries()) {
+      const before = stays.at(-1);
+      const at = before === undefined ? LEAD : before.empty + (worksheet.tank.handover ?? 0);
+      const pour = pourOf(bath.id, at, seconds, worksheet);
+      stays.push({
+        ...pour,
+        vessel: vesselOf(bath.id, plan, outline),
+        afterwards: afterwardsOf(bath.id, worksheet),
+      });
+      moments.push(...momentsOf(pour, agitations[i] ?? null));
+    }
+  }
+  const seconds = (stays.at(-1)?.empty ?? 0) + TAIL;
+  return { id: group[0]?.id ?? "", dark, seconds, moments, stays, tells: [] };
+}
+
+/** A bath is one stay in the tank; a wash by fills and dumps is one for each fill. */
+function fillsOf(bath: PlannedBath, worksheet: Worksheet) {
+  const fills = worksheet.baths?.[bath.id]?.fills;
+  if (fills === undefined) return { times: [bath.seconds], agitations: [bath.agitation] };
+  const { perInversion } = worksheet.agitation;
+  return {
+    times: fills.map((inversions) => fillSeconds(worksheet, inversions)),
+    agitations: fills.map((inversions) => {
+      const seconds = inversions * perInversion;
+      return { first: seconds, every: seconds, for: seconds, perInversion, taps: 0 };
+    }),
+  };
+}
+
+/** Vessels stand in a row in the order of their baths; running water needs none. */
+function vesselOf(bath: string, plan: Plan, outline: Outline): string {
+  if (outline.fromTheTap.includes(bath)) return "tap";
+  const row = plan.baths.filter((other) => !outline.fromTheTap.includes(other.id));
+  return String(row.findIndex((other) => other.id === bath) + 1);
+}
+
+function afterwardsOf(bath: string, worksheet: Worksheet): Afterwards {
+  const asked = worksheet.baths?.[bath]?.afterwards;
+  if (asked !== undefined) return asked;
+  const fate: Fate =
+    processBaths[worksheet.process]?.find((facts) => facts.id === bath)?.fate ?? "waste";
+  if (fate !== "by-dilution") return fate;
+  const { dilution = "stock", filmsBefore = 0 } = worksheet.developer;
+  return dilution === "stock" || filmsBefore > 0 ? "return" : "waste";
+}
+
+function filmKind(size: string): "135" | "120" | "sheet" {
+  if (size.startsWith("135")) return "135";
+  return size.includes("x") ? "sheet" : "120";
+}
