@@ -1,5 +1,11 @@
 // Worksheet in, plan out: the numbers, the arithmetic shown, the warnings.
-import type { Agitation } from "./worksheet.ts";
+import { mixOf } from "../trade/dilution.ts";
+import { toMillilitres } from "../units/volume.ts";
+import { developmentOf } from "./development.ts";
+import { dilutionOf, plannedBaths } from "./planned-baths.ts";
+import { warningsFor } from "./warnings.ts";
+import { workingFor } from "./working.ts";
+import type { Agitation, Worksheet } from "./worksheet.ts";
 
 export interface PlannedBath {
   readonly id: string;
@@ -33,4 +39,23 @@ export interface Plan {
   readonly baths: readonly PlannedBath[];
   readonly working: readonly WorkingLine[];
   readonly warnings: readonly Warning[];
+}
+
+/**
+ * The numbers, the arithmetic shown and the warnings for a worksheet that has been read.
+ * Rounded once, at the end; whatever the worksheet, every number is finite and no bath is longer than
+ * the worksheet allows.
+ */
+export function planOf(worksheet: Worksheet): Plan {
+  const development = developmentOf(worksheet);
+  const planned = {
+    developmentSeconds: development.seconds,
+    mix: mixOf(toMillilitres(worksheet.tank.volume), dilutionOf(worksheet.developer)),
+    baths: plannedBaths(worksheet, development.seconds),
+  };
+  return {
+    ...planned,
+    working: workingFor(worksheet, development, planned),
+    warnings: warningsFor(worksheet, development, planned),
+  };
 }

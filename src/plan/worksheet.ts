@@ -2,10 +2,9 @@
 // Types alone; reading and refusing live in read-worksheet.ts.
 // Units where a field does not say: seconds, °C, ml, cm².
 
-export type Temperature = { readonly c: number } | { readonly f: number };
-
-/** `flOz` is the US fluid ounce, 29.5735295625 ml. */
-export type Volume = { readonly ml: number } | { readonly flOz: number };
+import type { Method } from "../trade/method.ts";
+import type { Temperature } from "../units/temperature.ts";
+import type { Volume } from "../units/volume.ts";
 
 /** `"m:ss"` or `"h:mm:ss"`. */
 export type ClockTime = string;
@@ -61,7 +60,7 @@ export interface Developer {
 }
 
 export interface Tank {
-  readonly method: "inversion" | "twist" | "rotary" | "tray" | "hanger";
+  readonly method: Method;
   /** What it takes to cover the film. */
   readonly volume: Volume;
   /** Seconds this person takes to fill it. */

@@ -45,3 +45,13 @@ export function writeTemperature(temperature: Temperature): string {
     ? `${writeNumber(temperature.c)} °C`
     : `${writeNumber(temperature.f)} °F`;
 }
+
+/** So many °C as a temperature in the unit of another. */
+export function inDegreesOf(like: Temperature, celsius: number): Temperature {
+  return "c" in like ? { c: celsius } : { f: fahrenheitFromCelsius(celsius) };
+}
+
+/** A difference of so many °C, written in the unit of a temperature: `"1.5 °C"`, `"2.7 °F"`. */
+export function writeDegrees(like: Temperature, celsius: number): string {
+  return "c" in like ? `${writeNumber(celsius)} °C` : `${writeNumber((celsius * 9) / 5)} °F`;
+}

@@ -1,0 +1,105 @@
+// Worksheet in, the development time out with every factor it is made of.
+// Alone, so that the working and the warnings tell of the very numbers the time came from.
+import { reuseFactor } from "../trade/capacity.ts";
+import { type Drift, driftedSeconds, temperatureAfter } from "../trade/drift.ts";
+import { usualMethodFactor } from "../trade/method.ts";
+import { ratingFactor, usualPerStop } from "../trade/rating.ts";
+import { scaled, type TimeCurve, timeAt } from "../trade/time-temperature.ts";
+import { longestSeconds } from "../units/clock-time.ts";
+import { toCelsius } from "../units/temperature.ts";
+import {
+  type BaseTime,
+  baseTimeFor,
+  curveOf,
+  type LeafletPoint,
+  leafletPoints,
+  type SlopeSource,
+} from "./base-time.ts";
+import type { Film, Worksheet } from "./worksheet.ts";
+
+export interface Drifting {
+  readonly drift: Drift;
+  /** Seconds in place of those at a steady temperature. */
+  readonly seconds: number;
+  /** °C at the end of them. */
+  readonly endsAt: number;
+  /** °C half-way through, and the seconds there: by hand, the sum comes close to these. */
+  readonly halfTime: { readonly celsius: number; readonly seconds: number };
+}
+
+/** Seconds and °C, unrounded but for `seconds`. */
+export interface Development {
+  /** The first film, for which the time is worked out. */
+  readonly film: Film;
+  readonly leaflet: readonly LeafletPoint[];
+  readonly base: BaseTime;
+  readonly curve: TimeCurve;
+  readonly slope: SlopeSource;
+  readonly celsius: number;
+  readonly atTemperature: number;
+  readonly ratingFactor: number;
+  readonly rated: number;
+  readonly drifting: Drifting | null;
+  readonly reuseFactor: number;
+  readonly methodFactor: number;
+  /** Before rounding; may be longer than a day. */
+  readonly exact: number;
+  /** Whole seconds, half up, and a day at most. */
+  readonly seconds: number;
+}
+
+/** Base time, temperature, drift, reuse, method, in this order; rounded once, at the end. */
+export function developmentOf({ films, developer, tank }: Worksheet): Development {
+  const film = films[0];
+  if (!film) throw new Error("a worksheet has at least one film");
+  const leaflet = leafletPoints(developer.leaflet);
+  const base = baseTimeFor(film, leaflet);
+  const { curve, slope } = curveOf(developer, film, base, leaflet);
+  const celsius = toCelsius(developer.temperature);
+  const atTemperature = timeAt(curve, celsius);
+  const forRating = ratingFactor(base.stops, developer.perStop ?? usualPerStop);
+  const rated = atTemperature * forRating;
+  const drifting =
+    tank.room === undefined || tank.halfway === undefined
+      ? null
+      : driftingOf(scaled(curve, forRating), {
+          start: celsius,
+          room: toCelsius(tank.room),
+          halfway: tank.halfway,
+        });
+  const forReuse = reuseFactor(developer.filmsBefore ?? 0, developer.perFilmBefore ?? 0);
+  const forMethod = tank.timeFactor ?? usualMethodFactor(tank.method);
+  const exact = (drifting?.seconds ?? rated) * forReuse * forMethod;
+  return {
+    film,
+    leaflet,
+    base,
+    curve,
+    slope,
+    celsius,
+    atTemperature,
+    ratingFactor: forRating,
+    rated,
+    drifting,
+    reuseFactor: forReuse,
+    methodFactor: forMethod,
+    exact,
+    seconds: Math.min(halfUp(exact), longestSeconds),
+  };
+}
+
+function driftingOf(curve: TimeCurve, drift: Drift): Drifting {
+  const seconds = driftedSeconds(curve, drift);
+  const middle = temperatureAfter(drift, seconds / 2);
+  return {
+    drift,
+    seconds,
+    endsAt: temperatureAfter(drift, seconds),
+    halfTime: { celsius: middle, seconds: timeAt(curve, middle) },
+  };
+}
+
+/** To whole seconds, half up; a millionth is added so that 486.5 kept as 486.4999… still goes up. */
+function halfUp(seconds: number): number {
+  return Math.floor(seconds + 0.5 + 1e-6);
+}

@@ -1,0 +1,152 @@
+// Every warning a person can meet in a plan: what is the matter, why it matters, what would do.
+// Alone, so that all of them are read, translated and tested in one place.
+import { writeClockTime } from "../units/clock-time.ts";
+import {
+  inDegreesOf,
+  type Temperature,
+  writeDegrees,
+  writeTemperature,
+} from "../units/temperature.ts";
+import { inUnitOf, type Volume, writeVolume } from "../units/volume.ts";
+import { writeNumber } from "../units/written-number.ts";
+import type { Warning } from "./plan.ts";
+
+/** °C by which a bath lies outside the leaflet's rows, and the row it is nearest to. */
+export interface Beyond {
+  readonly bath: Temperature;
+  readonly nearest: number;
+  readonly degrees: number;
+}
+
+export function extrapolated(beyond: Beyond, tooFar: boolean): Warning {
+  const { bath, nearest } = beyond;
+  const row = writeTemperature(inDegreesOf(bath, nearest));
+  const why = tooFar
+    ? "so far from the rows that the time cannot be trusted"
+    : "so the time follows their slope beyond where it is known";
+  return {
+    id: "extrapolated",
+    severity: tooFar ? "stop" : "caution",
+    text: `The developer is ${offBy(beyond)} than the leaflet's nearest row (${row}), ${why}. Bring it nearer to ${row}, or add the leaflet's row for ${writeTemperature(bath)}.`,
+  };
+}
+
+export function driftExtrapolated(beyond: Beyond, endsAt: number): Warning {
+  const { bath, nearest } = beyond;
+  const end = writeTemperature(inDegreesOf(bath, endsAt));
+  const row = writeTemperature(inDegreesOf(bath, nearest));
+  return {
+    id: "drift-extrapolated",
+    severity: "caution",
+    text: `The tank drifts to ${end} by the end, ${offBy(beyond)} than the leaflet's nearest row (${row}), so the last part of the time follows a slope that is not known there. Stand the tank in water at ${writeTemperature(bath)}.`,
+  };
+}
+
+function offBy({ bath, nearest, degrees }: Beyond): string {
+  const warmer = degrees > 0;
+  const by = writeDegrees(inDegreesOf(bath, nearest), Math.abs(degrees));
+  return `${by} ${warmer ? "warmer" : "colder"}`;
+}
+
+/** Below: Wellington Photographic Handbook, p. 130. Above: US Army course SS0509, pp. 13–14. */
+export function temperatureRange(bath: Temperature, side: "below" | "above"): Warning {
+  const text =
+    side === "below"
+      ? "Below 15.6 °C (60 °F) a developer with hydroquinone rapidly loses power, and more time does not make up for it. Warm the bath."
+      : "Above 26.7 °C (80 °F) the gelatin softens and the time is too short to keep well. Cool the bath.";
+  return {
+    id: "temperature-range",
+    severity: "caution",
+    text: `The developer is at ${writeTemperature(bath)}. ${text}`,
+  };
+}
+
+export function shortDevelopment(seconds: number): Warning {
+  return {
+    id: "short-development",
+    severity: "caution",
+    text: `Development takes ${writeClockTime(seconds)}. In less than 5:00 the parts wetted first come out visibly denser. A weaker dilution or a cooler bath takes longer.`,
+  };
+}
+
+export function longerThanADay(exact: number): Warning {
+  return {
+    id: "longer-than-a-day",
+    severity: "stop",
+    text: `Development works out at ${writeNumber(exact / 3600, 0)} hours and is cut to 24:00:00, which is not what was worked out. Look for a slip in the leaflet's rows, the temperatures or the ratings.`,
+  };
+}
+
+/** Each film as `"Gullrock 125" at 250`. */
+export function mixedRatings(films: readonly string[], first: string): Warning {
+  return {
+    id: "mixed-ratings",
+    severity: "stop",
+    text: `The films do not share one rating: ${films.join(", ")}. Each needs a time of its own, and a time between them is right for none; this plan is for "${first}" alone. Develop the others by themselves.`,
+  };
+}
+
+export function leafletBackwards(
+  colder: { readonly temperature: Temperature; readonly time: string },
+  warmer: { readonly temperature: Temperature; readonly time: string },
+): Warning {
+  const row = (it: typeof colder) => `${it.time} at ${writeTemperature(it.temperature)}`;
+  return {
+    id: "leaflet-backwards",
+    severity: "stop",
+    text: `The leaflet's times get shorter as it gets colder: ${row(warmer)}, but ${row(colder)}. A colder bath works more slowly, so one of the two was misread. Correct that row.`,
+  };
+}
+
+export interface ShortStock {
+  /** The tank's volume as typed; the other volumes are ml. */
+  readonly tank: Volume;
+  readonly dilution: string;
+  readonly stock: number;
+  readonly needed: number;
+  /** The tank volume that would hold what is needed. */
+  readonly wanted: number;
+  /** Films of 80 sq in: in the tank, and as many as the stock serves. */
+  readonly films: number;
+  readonly served: number;
+}
+
+export function stockShort(it: ShortStock): Warning {
+  const volume = (millilitres: number) => writeVolume(inUnitOf(it.tank, millilitres));
+  return {
+    id: "stock-short",
+    severity: "stop",
+    text: `${writeVolume(it.tank)} of ${it.dilution} holds ${volume(it.stock)} of stock, and ${filmCount(it.films)} of 80 sq in needs ${volume(it.needed)}: the developer would be used up before the film is done. A tank volume of ${volume(it.wanted)} would do; ${writeVolume(it.tank)} serves ${filmCount(it.served)} of 80 sq in.`,
+  };
+}
+
+/** `"1 film"`, `"2.5 films"`, to a hundredth. */
+export function filmCount(films: number): string {
+  return `${writeNumber(films)} ${Math.abs(films - 1) < 0.005 ? "film" : "films"}`;
+}
+
+/** Seconds: what the bath has, and what pouring takes of them. */
+export function bathTooShort(label: string, seconds: number, pouring: number): Warning {
+  return {
+    id: "bath-too-short",
+    severity: "stop",
+    text: `${label}: in ${writeClockTime(seconds)} the pour-out would begin before the tank is full, since pouring takes ${writeNumber(pouring, 1)} s of that time. Give it ${writeClockTime(Math.ceil(pouring))} or more, pour faster, or count the time from a full tank.`,
+  };
+}
+
+export function temperatureStep(label: string, bath: Temperature, celsius: number): Warning {
+  const by = writeDegrees(bath, Math.abs(celsius));
+  return {
+    id: "temperature-step",
+    severity: "caution",
+    text: `${label} is at ${writeTemperature(bath)}, ${by} ${celsius > 0 ? "warmer" : "colder"} than the developer. A step of more than ${writeDegrees(bath, 3)} can wrinkle the gelatin. Bring the baths closer together.`,
+  };
+}
+
+export function languageUnavailable(language: string): Warning {
+  return {
+    id: "language-unavailable",
+    severity: "note",
+    text: `There is no voice for the language "${language}" yet, so the voice speaks English.`,
+  };
+}

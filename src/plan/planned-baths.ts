@@ -1,0 +1,85 @@
+// Worksheet in, its baths in order out: how long, how warm, how agitated.
+// Alone, because what the trade does where nobody said otherwise is decided here and only here.
+import { type BathFacts, processBaths } from "../trade/baths.ts";
+import { readClockTime } from "../units/clock-time.ts";
+import { type Dilution, readDilution, stockItself, writeDilution } from "../units/parts.ts";
+import { toCelsius } from "../units/temperature.ts";
+import { fillSeconds, washInversion } from "./fills.ts";
+import type { PlannedBath } from "./plan.ts";
+import type { Agitation, BathWish, Developer, Worksheet } from "./worksheet.ts";
+
+/** The baths that will be poured, in the process's order. */
+export function plannedBaths(
+  worksheet: Worksheet,
+  developmentSeconds: number,
+): readonly PlannedBath[] {
+  const facts = processBaths[worksheet.process];
+  if (!facts) throw new Error(`no such process: ${worksheet.process}`);
+  return facts.flatMap((bath) => {
+    const wish = worksheet.baths?.[bath.id];
+    if (wish?.skip === true || (bath.onlyIfNamed && wish === undefined)) return [];
+    const seconds = bath.seconds === null ? developmentSeconds : secondsOf(worksheet, bath, wish);
+    return {
+      id: bath.id,
+      label: bath.seconds === null ? developerLabel(worksheet.developer) : bath.label,
+      seconds,
+      temperature: temperatureOf(worksheet, bath, wish),
+      agitation: agitationOf(worksheet, bath, wish, seconds),
+    };
+  });
+}
+
+/** Parts of stock and water of a validated developer; `"stock"` where nothing is said. */
+export function dilutionOf(developer: Developer): Dilution {
+  const reading = readDilution(developer.dilution ?? "stock");
+  return reading.kind === "read" ? reading.dilution : stockItself;
+}
+
+/** `"Kelp MQ 1+3"`; the name alone where it is used as stock. */
+export function developerLabel(developer: Developer): string {
+  const dilution = dilutionOf(developer);
+  return dilution.water === 0 ? developer.label : `${developer.label} ${writeDilution(dilution)}`;
+}
+
+function secondsOf(worksheet: Worksheet, bath: BathFacts, wish: BathWish | undefined): number {
+  if (wish?.fills) {
+    return wish.fills.reduce((sum, inversions) => sum + fillSeconds(worksheet, inversions), 0);
+  }
+  const time = wish?.time === undefined ? undefined : readClockTime(wish.time);
+  return time?.kind === "read" ? time.seconds : (bath.seconds ?? 0);
+}
+
+function temperatureOf(
+  { developer }: Worksheet,
+  bath: BathFacts,
+  wish: BathWish | undefined,
+): number | null {
+  if (bath.seconds === null) return toCelsius(developer.temperature);
+  return wish?.temperature === undefined ? null : toCelsius(wish.temperature);
+}
+
+function agitationOf(
+  worksheet: Worksheet,
+  bath: BathFacts,
+  wish: BathWish | undefined,
+  seconds: number,
+): Agitation | null {
+  const unbroken = (perInversion: number): Agitation => ({
+    first: seconds,
+    every: seconds,
+    for: seconds,
+    perInversion,
+    taps: 0,
+  });
+  // Filling and dumping washes by its inversions, so there is no rest between them.
+  if (wish?.fills) return unbroken(washInversion(worksheet));
+  if (wish?.agitation) return wish.agitation;
+  switch (bath.agitation) {
+    case "continuous":
+      return unbroken(worksheet.agitation.perInversion);
+    case "as-developer":
+      return worksheet.agitation;
+    case "none":
+      return null;
+  }
+}

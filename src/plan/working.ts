@@ -1,0 +1,90 @@
+// Worksheet and plan in, the arithmetic as lines to read aloud out, one a step.
+// Alone, because a number nobody can redo with a pocket calculator is a number nobody should trust.
+import { processBaths } from "../trade/baths.ts";
+import { totalHolding } from "../trade/dilution.ts";
+import { writeClockTime } from "../units/clock-time.ts";
+import { writeDilution } from "../units/parts.ts";
+import { inUnitOf, toMillilitres, writeVolume } from "../units/volume.ts";
+import { writeNumber } from "../units/written-number.ts";
+import type { Development } from "./development.ts";
+import { fillSeconds, pouringSeconds, washInversion } from "./fills.ts";
+import { filmCount } from "./messages.ts";
+import type { Plan, WorkingLine } from "./plan.ts";
+import { dilutionOf } from "./planned-baths.ts";
+import { nominalFilms, type Planned } from "./warnings.ts";
+import { timeLines } from "./working-time.ts";
+import type { Worksheet } from "./worksheet.ts";
+
+/** The development time, step by step; then the mix; then each other bath. */
+export function workingFor(
+  worksheet: Worksheet,
+  development: Development,
+  planned: Planned,
+): Plan["working"] {
+  return [
+    ...timeLines(worksheet, development),
+    mixLine(worksheet, planned),
+    ...stockLines(worksheet, planned),
+    ...bathLines(worksheet, planned),
+  ];
+}
+
+function mixLine({ developer, tank }: Worksheet, { mix }: Planned): WorkingLine {
+  const parts = dilutionOf(developer);
+  const volume = (millilitres: number) => writeVolume(inUnitOf(tank.volume, millilitres));
+  if (parts.water === 0) {
+    return { label: "Mix", expression: "stock as it is", result: volume(mix.total) };
+  }
+  const [a, b] = [writeNumber(parts.stock, 4), writeNumber(parts.water, 4)];
+  return {
+    label: "Mix",
+    expression: `${volume(mix.total)} × ${a} / (${a} + ${b}) = ${volume(mix.stock)} of stock; the rest is water`,
+    result: `${volume(mix.stock)} of stock + ${volume(mix.water)} of water`,
+  };
+}
+
+function stockLines({ developer, films, tank }: Worksheet, { mix }: Planned): WorkingLine[] {
+  const count = nominalFilms(films);
+  const each = films.map((film) => `${film.count} × ${film.size}`).join(" + ");
+  const area = {
+    label: "Film",
+    expression: `${each}, in films of 80 sq in`,
+    result: filmCount(count),
+  };
+  if (developer.stockPerFilm === undefined) return [area];
+  const needed = toMillilitres(developer.stockPerFilm) * count;
+  const [inTank, wanted] = [mix.stock, needed].map((it) => writeVolume(inUnitOf(tank.volume, it)));
+  const parts = dilutionOf(developer);
+  const total = writeVolume(inUnitOf(tank.volume, totalHolding(needed, parts)));
+  return [
+    area,
+    {
+      label: "Stock needed",
+      expression: `${filmCount(count)} × ${writeVolume(developer.stockPerFilm)} = ${wanted}, which ${total} of ${writeDilution(parts)} holds; this mix holds ${inTank}`,
+      result: wanted ?? "",
+    },
+  ];
+}
+
+function bathLines(worksheet: Worksheet, { baths }: Planned): WorkingLine[] {
+  const usual = new Map(processBaths[worksheet.process]?.map((it) => [it.id, it.seconds]));
+  return baths
+    .filter((bath) => usual.get(bath.id) !== null)
+    .map((bath) => {
+      const wish = worksheet.baths?.[bath.id];
+      const expression = wish?.fills
+        ? fillsExpression(worksheet, wish.fills)
+        : wish?.time === undefined
+          ? "the usual time, since none was given"
+          : "as given";
+      return { label: bath.label, expression, result: writeClockTime(bath.seconds) };
+    });
+}
+
+function fillsExpression(worksheet: Worksheet, fills: readonly number[]): string {
+  const pouring = pouringSeconds(worksheet);
+  const each = fills.map((inversions) => `${writeNumber(fillSeconds(worksheet, inversions), 1)} s`);
+  const inversion = `${writeNumber(washInversion(worksheet), 1)} s an inversion`;
+  const poured = pouring > 0 ? ` and ${writeNumber(pouring, 1)} s to pour each time` : "";
+  return `fresh water with ${fills.join(", ")} inversions, at ${inversion}${poured}: ${each.join(" + ")}`;
+}
