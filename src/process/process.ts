@@ -57,7 +57,7 @@ export const LEAD = 8;
 const TAIL = 15;
 
 /** Every step of a run, in order. */
-export function stepsOf(worksheet: Worksheet, plan: Plan): readonly Step[] {
+export function stepsOf(worksheet: Worksheet, plan: Plan, lead = LEAD): readonly Step[] {
   const outline = outlines[worksheet.process];
   if (outline === undefined) throw new Error(`No outline for the process "${worksheet.process}".`);
   const { method } = worksheet.tank;
@@ -69,7 +69,7 @@ export function stepsOf(worksheet: Worksheet, plan: Plan): readonly Step[] {
   const groups = bathGroups(plan, outline);
   const fixedAt = groups.findIndex((group) => group.some((bath) => bath.id === outline.fixedBy));
   const baths = groups.map((group, i) =>
-    bathStep(group, worksheet, plan, outline, open && i <= fixedAt),
+    bathStep(group, worksheet, plan, outline, { dark: open && i <= fixedAt, lead }),
   );
   return [...told(outline.before), ...baths, ...told(outline.after)];
 }
@@ -111,7 +111,7 @@ function bathStep(
   worksheet: Worksheet,
   plan: Plan,
   outline: Outline,
-  dark: boolean,
+  { dark, lead }: { readonly dark: boolean; readonly lead: number },
 ): Step {
   const stays: Stay[] = [];
   const moments: Moment[] = [];
@@ -119,7 +119,7 @@ function bathStep(
     const { times, agitations } = fillsOf(bath, worksheet);
     for (const [i, seconds] of times.entries()) {
       const before = stays.at(-1);
-      const at = before === undefined ? LEAD : before.empty + (worksheet.tank.handover ?? 0);
+      const at = before === undefined ? lead : before.empty + (worksheet.tank.handover ?? 0);
       const pour = pourOf(bath.id, at, seconds, worksheet);
       stays.push({
         ...pour,

@@ -9,7 +9,7 @@
 // 4. Where a timed bath would be silent too long, a soft tone says that all is well.
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
-import { type Step, stepsOf } from "../process/process.ts";
+import { LEAD, type Step, stepsOf } from "../process/process.ts";
 import type { Form, Script } from "../script/script.ts";
 import { choose, type Window, type Wording } from "./choose.ts";
 import { whyLeft } from "./left.ts";
@@ -25,14 +25,18 @@ const SILENCE = 45;
 /** Of a wish's weight, in tenths: fewer words for more wishes beat more words for fewer. */
 const worth: { readonly [form in Form]: number } = { full: 10, brief: 9, shortest: 8 };
 
-/** The same worksheet, script and lengths give the same timeline, to the byte. */
+/**
+ * The same worksheet, script and lengths give the same timeline, to the byte.
+ * @param lead seconds from a press to the first pour-in.
+ */
 export function compile(
   worksheet: Worksheet,
   plan: Plan,
   script: Script,
   lengths: Lengths,
+  lead = LEAD,
 ): Timeline {
-  const steps = stepsOf(worksheet, plan);
+  const steps = stepsOf(worksheet, plan, lead);
   const spoken = new Map<string, number>();
   return {
     tankside: 1,
@@ -91,7 +95,7 @@ function sectionOf(
   };
 }
 
-/** A fact is told in full once and in short after. */
+/** A fact is told in full once and in short after; how much is left counts as one fact, not as many. */
 function worded(
   wish: Wish,
   detail: "full" | "brief",
@@ -99,8 +103,9 @@ function worded(
   lengths: Lengths,
   spoken: Map<string, number>,
 ): WordedWish {
-  const told = spoken.get(wish.key) ?? 0;
-  spoken.set(wish.key, told + 1);
+  const fact = wish.kind === "remaining" ? wish.key : `${wish.key} ${JSON.stringify(wish.slots)}`;
+  const told = spoken.get(fact) ?? 0;
+  spoken.set(fact, told + 1);
   const allowed: readonly Form[] =
     detail === "full" && told === 0 ? ["full", "brief", "shortest"] : ["brief", "shortest"];
   const said = allowed.flatMap((form) => {

@@ -93,7 +93,7 @@ function gateWishes(step: Step, next: Step | undefined, end: number): readonly W
       ? [
           ["gate.bath", { bath: stay.bath }],
           ["gate.vessel", { vessel: stay.vessel }],
-          ["gate.press", {}],
+          [stay.vessel === "tap" ? "gate.tap" : "gate.press", {}],
         ]
       : next !== undefined && step.stays.length > 0
         ? [["next.section", {}]]
@@ -145,7 +145,8 @@ function pourInWishes(stay: Stay, before: Stay | undefined, moment: number): rea
             ...no,
             key: "pour-in.steady",
             earliest: stay.pourIn + toneSeconds["pour-in"] + SETTLE,
-            latestEnd: stay.full - AHEAD,
+            // Said before the cap is, so its window closes first.
+            latestEnd: stay.full - AHEAD - 2,
             liked: { by: "start", at: stay.pourIn } as const,
             weight: weights.nicety,
             nicety: true,

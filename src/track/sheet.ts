@@ -33,7 +33,7 @@ function sectionLines(section: Section, i: number): readonly string[] {
   const marks = [
     ...section.moments.flatMap((moment, at) => momentLine(moment, at, section.moments)),
     ...section.cues.flatMap((cue) =>
-      cue.says === undefined ? [] : [{ at: cue.at, order: 1, text: `“${cue.says}”` }],
+      cue.says === undefined ? [] : [{ at: Math.floor(cue.at), order: 1, text: `“${cue.says}”` }],
     ),
   ].toSorted((a, b) => a.at - b.at || a.order - b.order);
   return [

@@ -1,0 +1,202 @@
+// A timeline being run: presses in, sounds placed on the audio clock ahead of their time.
+// Nothing sounds on a timer; the timer only looks ahead, and a late look costs nothing.
+import type { Script } from "../script/script.ts";
+import type { Lengths } from "../timeline/lengths.ts";
+import type { Cue, Timeline } from "../timeline/score.ts";
+import { toneSeconds } from "../tones/designs.ts";
+import { mayBeLate } from "./lateness.ts";
+import { notBegun, type Position, positionOf } from "./position.ts";
+import { type Pressing, pressed } from "./presses.ts";
+import { answerOf, saidBefore } from "./where.ts";
+
+/** The audio clock, and a way to place a cue's sound on it. */
+export interface Player {
+  /** Seconds on the audio clock. */
+  now(): number;
+  play(cue: Cue, at: number): { stop(): void };
+  /** Sounds at once: the answer to a press. */
+  answerPress(): void;
+}
+
+export interface Pressed {
+  readonly section: string;
+  /** UTC, milliseconds since 1970. */
+  readonly at: number;
+}
+
+export interface LiveRun {
+  press(): void;
+  /** Says where we are and what comes next, whatever the run is at. */
+  where(): void;
+  position(): Position;
+  /** What was begun and when, for the record. */
+  presses(): readonly Pressed[];
+  close(): void;
+}
+
+export interface RunParts {
+  readonly timeline: Timeline;
+  readonly script: Script;
+  readonly lengths: Lengths;
+  readonly player: Player;
+  /** Calls back about every second until the returned function is called. */
+  readonly everySecond: (look: () => void) => () => void;
+  readonly utc: () => number;
+}
+
+/** Sounds are placed this far ahead, seconds: far enough for any stall, and never thousands at once. */
+const HORIZON = 40;
+/** While a run waits, a soft tone this often says that it lives, seconds. */
+const WAITING_CONFIRM = 30;
+/** An answer begins no sooner than this after its press, seconds. */
+const ANSWER_AFTER = 0.25;
+
+interface Placed {
+  readonly cue: Cue;
+  readonly at: number;
+  readonly until: number;
+  readonly sound: { stop(): void };
+}
+
+export function openRun(parts: RunParts): LiveRun {
+  const { timeline, script, lengths, player, everySecond, utc } = parts;
+  let pressing: Pressing = { begun: notBegun, last: null };
+  let placed: readonly Placed[] = [];
+  /** Cues up to here, in seconds on the audio clock, have been placed: `[…, placedTo)`. */
+  let placedTo = 0;
+  let log: readonly Pressed[] = [];
+
+  const position = (): Position => positionOf(timeline, pressing.begun, player.now());
+  const sectionNow = () => timeline.sections[pressing.begun.index];
+
+  function place(cue: Cue, at: number): void {
+    const until = at + cue.until - cue.at;
+    placed = [...placed, { cue, at, until, sound: player.play(cue, at) }];
+  }
+
+  function silence(which: (placed: Placed) => boolean): void {
+    for (const each of placed) if (which(each)) each.sound.stop();
+    placed = placed.filter((each) => !which(each));
+  }
+
+  /** Places every cue that starts in `[placedTo, now + HORIZON)`. */
+  function look(): void {
+    const now = player.now();
+    const to = now + HORIZON;
+    for (const { cue, at } of comingCues(placedTo, to)) {
+      if (at >= now - mayBeLate[cue.kind]) place(cue, Math.max(at, now));
+    }
+    placedTo = to;
+    placed = placed.filter((each) => each.until > now);
+  }
+
+  function comingCues(from: number, to: number): readonly { cue: Cue; at: number }[] {
+    const section = sectionNow();
+    const { pressedAt } = pressing.begun;
+    if (section === undefined) return [];
+    const timed = section.cues.map((cue) => ({ cue, at: pressedAt + cue.at }));
+    const ends = Math.max(section.seconds, section.cues.at(-1)?.until ?? 0) + pressedAt;
+    const first = Math.max(0, Math.ceil((from - ends) / WAITING_CONFIRM - 1));
+    const waiting = [];
+    for (let n = first + 1; ends + n * WAITING_CONFIRM < to; n += 1) {
+      waiting.push({ cue: aliveCue, at: ends + n * WAITING_CONFIRM });
+    }
+    return [...timed, ...waiting].filter(({ at }) => at >= from && at < to);
+  }
+
+  function press(): void {
+    const at = player.now();
+    const now = position();
+    if (now.kind === "over") {
+      where();
+      return;
+    }
+    const result = pressed(pressing, at, now.kind === "waiting");
+    if (result.meaning === "nothing") return;
+    player.answerPress();
+    const takenBack = result.pressing.begun.index < pressing.begun.index;
+    pressing = result.pressing;
+    if (takenBack) takeBack(at);
+    if (result.meaning === "where") {
+      where();
+      return;
+    }
+    silence(() => true);
+    placedTo = at;
+    log = [...log, { section: sectionNow()?.id ?? "", at: utc() }];
+    look();
+  }
+
+  /** The start that a pair's first press made never was: what it placed falls silent again. */
+  function takeBack(at: number): void {
+    log = log.slice(0, -1);
+    silence(() => true);
+    const ended = pressing.begun.pressedAt + (sectionNow()?.cues.at(-1)?.until ?? 0);
+    placedTo = Math.max(at, ended);
+  }
+
+  function where(): void {
+    const now = player.now();
+    const here = position();
+    const { pressedAt } = pressing.begun;
+    const from = now - pressedAt + ANSWER_AFTER;
+    const cues = placed.map(({ cue, at, until }) => ({
+      ...cue,
+      at: at - pressedAt,
+      until: until - pressedAt,
+    }));
+    const repeated = here.kind === "timed" || here.section === null ? [] : saidBefore(here.section);
+    if (repeated.length > 0) {
+      repeat(repeated, now + ANSWER_AFTER);
+      return;
+    }
+    const answer = answerOf(here, from, here.kind === "timed" ? cues : [], script, lengths);
+    if (answer === null) return;
+    const at = pressedAt + answer.at;
+    const until = pressedAt + answer.until;
+    silence(
+      (each) => each.cue.channel === "voice" && each.at < until + 0.5 && each.until > at - 0.5,
+    );
+    place(spoken(answer.phrases, answer.until - answer.at), at);
+  }
+
+  /** Says again what was said last, from `at` on, in place of whatever was still to be said. */
+  function repeat(cues: readonly Cue[], at: number): void {
+    silence((each) => each.cue.channel === "voice");
+    const first = cues[0]?.at ?? 0;
+    for (const cue of cues) place(cue, at + cue.at - first);
+  }
+
+  const stopLooking = everySecond(look);
+  return {
+    press,
+    where,
+    position,
+    presses: () => log,
+    close() {
+      stopLooking();
+      silence(() => true);
+    },
+  };
+}
+
+const aliveCue: Cue = {
+  at: 0,
+  until: toneSeconds.confirm,
+  channel: "tone",
+  kind: "confirm",
+  moment: null,
+  sounds: ["confirm"],
+};
+
+function spoken(phrases: readonly string[], seconds: number): Cue {
+  return {
+    at: 0,
+    until: seconds,
+    channel: "voice",
+    kind: "tell",
+    moment: null,
+    says: phrases.join(" "),
+    sounds: phrases,
+  };
+}
