@@ -1,0 +1,131 @@
+// The kinds of field a worksheet is made of, each with the words for what it may hold.
+// Alone, so that a field's bounds and its words are one thing: the words go to faults and JSON Schema.
+import {
+  number as anyNumber,
+  array,
+  check,
+  description,
+  type GenericSchema,
+  integer,
+  maxLength,
+  maxValue,
+  minLength,
+  minValue,
+  type ObjectEntries,
+  picklist,
+  pipe,
+  regex,
+  strictObject,
+  string,
+  union,
+} from "valibot";
+import { clockTimeMay, clockTimePattern, readClockTime } from "../units/clock-time.ts";
+import { fahrenheitFromCelsius } from "../units/temperature.ts";
+import type { Reading } from "../units/typed-text.ts";
+
+/** A number with both ends included. `of` says what it measures. */
+export function number(from: number, to: number, of: string) {
+  return pipe(
+    anyNumber(),
+    minValue(from),
+    maxValue(to),
+    description(`a number from ${from} to ${to}: ${of}`),
+  );
+}
+
+export function whole(from: number, to: number, of: string) {
+  return pipe(
+    anyNumber(),
+    integer(),
+    minValue(from),
+    maxValue(to),
+    description(`a whole number from ${from} to ${to}: ${of}`),
+  );
+}
+
+/** One line of text that a person would call something. */
+export function label(of: string) {
+  return pipe(
+    string(),
+    regex(/^.*\S.*$/),
+    minLength(1),
+    maxLength(200),
+    description(`one line of 1 to 200 characters: ${of}`),
+  );
+}
+
+export function choice<const Choices extends readonly string[]>(choices: Choices, of: string) {
+  const quoted = choices.map((it) => `"${it}"`);
+  const words = [quoted.slice(0, -1).join(", "), quoted.at(-1)].filter(Boolean).join(" or ");
+  return pipe(picklist(choices), description(`${words}: ${of}`));
+}
+
+/** A clock time above 0, up to a day. */
+export function clockTime(of: string) {
+  const may = `${clockTimeMay}, above 0:00 and up to 24:00:00: ${of}`;
+  const read = (text: string): Reading<object> => {
+    const time = readClockTime(text);
+    return time.kind === "read" && time.seconds === 0 ? { kind: "unread", may } : time;
+  };
+  return written(clockTimePattern, read, may);
+}
+
+/** Text in one form. Where the reader refuses it, the fault is in the reader's words. */
+export function written(pattern: RegExp, read: (text: string) => Reading<object>, may: string) {
+  const refusal = (text: string) => {
+    const reading = read(text);
+    return reading.kind === "unread" ? reading.may : may;
+  };
+  return pipe(
+    string(),
+    regex(pattern),
+    maxLength(100),
+    check(
+      (text) => read(text).kind === "read",
+      (issue) => refusal(issue.input),
+    ),
+    description(may),
+  );
+}
+
+/** °C from and to; the bounds in °F are the same temperatures. */
+export function temperature(from: number, to: number, of: string) {
+  const [fromF, toF] = [fahrenheitFromCelsius(from), fahrenheitFromCelsius(to)];
+  return pipe(
+    union([
+      strictObject({ c: number(from, to, "degrees Celsius") }),
+      strictObject({ f: number(fromF, toF, "degrees Fahrenheit") }),
+    ]),
+    description(
+      `a temperature, { "c": 20 } or { "f": 68 }, from ${from} to ${to} °C or ${fromF} to ${toF} °F: ${of}`,
+    ),
+  );
+}
+
+/** ml from and to; US fluid ounces have round bounds of their own within them. */
+export function volume(from: number, to: number, of: string) {
+  const [fromOz, toOz] = [Math.ceil(from / 0.29) / 100, Math.floor(to / 30)];
+  return pipe(
+    union([
+      strictObject({ ml: number(from, to, "millilitres") }),
+      strictObject({ flOz: number(fromOz, toOz, "US fluid ounces") }),
+    ]),
+    description(
+      `a volume, { "ml": 600 } or { "flOz": 20 }, from ${from} to ${to} ml or ${fromOz} to ${toOz} US fl oz: ${of}`,
+    ),
+  );
+}
+
+/** An object with these fields and no others. */
+export function fields<Entries extends ObjectEntries>(of: string, entries: Entries) {
+  return pipe(strictObject(entries), description(`an object: ${of}`));
+}
+
+export function list<Item extends GenericSchema>(from: number, to: number, item: Item, of: string) {
+  return pipe(
+    array(item),
+    minLength(from),
+    maxLength(to),
+    description(`a list of ${from} to ${to}: ${of}`),
+  );
+}
