@@ -10,6 +10,6 @@ export default defineConfig({
   test: {
     root: ".",
     include: ["tests/**/*.test.{ts,tsx}"],
-    exclude: ["tests/browser/**", "tests/bench/**"],
+    testTimeout: 20_000,
   },
 });

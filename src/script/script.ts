@@ -59,9 +59,10 @@ export function openScript(source: ScriptSource, cardinal: (n: number) => string
     const words = source.slots[slot];
     if (words === undefined)
       throw new Error(`No slot "${slot}" in the script "${source.language}".`);
-    if (slot in counts && typeof value === "number") {
-      const wording = words[plurals.select(value)] ?? words.other ?? "{n}";
-      return wording.replace("{n}", cardinal(value));
+    if (slot in counts) {
+      const count = Number(value);
+      const wording = words[plurals.select(count)] ?? words.other ?? "{n}";
+      return wording.replace("{n}", cardinal(count));
     }
     const named = words[String(value)] ?? words.many;
     if (named === undefined) throw new Error(`Slot "${slot}" has no words for "${value}".`);

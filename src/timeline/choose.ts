@@ -2,7 +2,7 @@
 //
 //   maximise   the sum of the values of the wordings spoken
 //   such that  each is spoken within its wish's window, clear of the quiet stretches,
-//              half a second after the one before it, and in the order of the wishes.
+//              a pause after the one before it, and in the order of the wishes.
 //
 // Wishes come ordered by the end of their windows. For a fixed choice of wordings the earliest
 // placement of each is best for all that follow, so the only state is (when the last word ended,
@@ -30,8 +30,8 @@ export interface Placed {
   readonly at: number;
 }
 
-/** Silence that parts one voice cue from the next, seconds. */
-export const PAUSE = 0.5;
+/** Silence that parts one voice cue from the next, seconds: the promised half, and a margin for rounding. */
+export const PAUSE = 0.55;
 const FUZZ = 1e-9;
 
 interface State {

@@ -24,9 +24,12 @@ const COUNT_IN = [3, 2, 1] as const;
 const CLEAR = 0.3;
 /** Before an agitation that follows sooner than this after the last signal, a count-in would be chatter. */
 const WORTH_COUNTING = 8;
-/** The voice falls silent this long before a moment, and this long before a count-in's first beat. */
-const HUSH = 1;
+/** The voice falls silent this long before a moment (the promised second, and a margin), or before a count-in. */
+const HUSH = 1.05;
 const HUSH_BEFORE_COUNT = 0.2;
+
+/** A tone shorter than this, seconds, would be a click. */
+const AUDIBLE = 0.1;
 
 interface Now {
   readonly at: number;
@@ -69,13 +72,17 @@ function nowsOf(moments: readonly Moment[]): readonly Now[] {
     const room = deed === "agitate" ? WORTH_COUNTING : COUNT_IN[0] + CLEAR;
     return {
       at,
-      // Two tones never sound at once: the moment that comes cuts off the one that was.
-      until: Math.min(at + toneSeconds[tone], bare[i + 1]?.at ?? Number.POSITIVE_INFINITY),
+      until: cutOff(at, at + toneSeconds[tone], bare[i + 1]?.at),
       moment,
       tone,
       counted: deed !== "rest" && since >= room,
     };
   });
+}
+
+/** Two tones never sound at once: the moment that comes cuts off the one that was, if that was heard at all. */
+function cutOff(at: number, until: number, next: number | undefined): number {
+  return next !== undefined && next < until && next - at >= AUDIBLE ? next : until;
 }
 
 /** Over and back, except where a moment's own tone or its count-in sounds. */

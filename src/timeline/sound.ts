@@ -21,7 +21,7 @@ export function soundOf(cue: Cue, sources: Sources): Float32Array {
   let at = 0;
   for (const text of cue.sounds) {
     const phrase = sources.phrase(text);
-    sound.set(phrase.subarray(0, Math.max(samples - at, 0)), at);
+    if (at < samples) sound.set(phrase.subarray(0, samples - at), at);
     at += phrase.length + breathSamples;
   }
   return sound;

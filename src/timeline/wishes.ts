@@ -112,7 +112,7 @@ function stayWishes(step: Step, stay: Stay, i: number, worksheet: Worksheet): re
     ...pourInWishes(stay, before, place.pourIn),
     ...agitationWishes(step.moments, stay, worksheet),
     ...remainingWishes(stay, worksheet),
-    pourOutWish(stay, place.pourOut),
+    pourOutWish(stay, before, place.pourOut),
     ...afterwardsWishes(stay, before, after, place.pourOut),
   ];
 }
@@ -123,9 +123,12 @@ function placesOf(moments: readonly Moment[], stay: Stay) {
   return { pourIn: find("pour-in", stay.pourIn), pourOut: find("pour-out", stay.pourOut) };
 }
 
+/** Words about a bath may begin once the one before it is pouring out, or after the press. */
+function wordsFrom(before: Stay | undefined): number {
+  return before === undefined ? AFTER_PRESS : before.pourOut + toneSeconds["pour-out"] + SETTLE;
+}
+
 function pourInWishes(stay: Stay, before: Stay | undefined, moment: number): readonly Wish[] {
-  const earliest =
-    before === undefined ? AFTER_PRESS : before.pourOut + toneSeconds["pour-out"] + SETTLE;
   const again = before?.bath === stay.bath;
   return [
     {
@@ -134,7 +137,7 @@ function pourInWishes(stay: Stay, before: Stay | undefined, moment: number): rea
       slots: again ? {} : { vessel: stay.vessel, bath: stay.bath },
       kind: "prepare",
       moment,
-      earliest,
+      earliest: wordsFrom(before),
       latestEnd: stay.pourIn - AHEAD,
       liked: { by: "end", at: stay.pourIn - AHEAD },
       weight: weights.pourIn,
@@ -266,14 +269,14 @@ function remainingWishes(stay: Stay, worksheet: Worksheet): readonly Wish[] {
 }
 
 /** Heard between half a minute and three seconds before, as near to ten seconds before as there is room. */
-function pourOutWish(stay: Stay, moment: number): Wish {
+function pourOutWish(stay: Stay, before: Stay | undefined, moment: number): Wish {
   return {
     ...no,
     key: "pour-out.ready",
     slots: { bath: stay.bath },
     kind: "prepare",
     moment,
-    earliest: Math.max(stay.pourOut - 30, stay.pourIn + toneSeconds["pour-in"] + SETTLE),
+    earliest: Math.max(stay.pourOut - 30, wordsFrom(before)),
     latestEnd: stay.pourOut - AHEAD,
     liked: { by: "end", at: stay.pourOut - 8 },
     weight: weights.pourOut,

@@ -1,0 +1,58 @@
+// Every check there is, one after another: format and lint, types, the pure stages' types, dead
+// code, the sounds and the page built, then all tests. The last line is `N passed, N failed`.
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+interface Count {
+  readonly passed: number;
+  readonly failed: number;
+}
+
+const bin = (name: string) => join("node_modules", ".bin", name);
+
+function check(title: string, command: string, args: readonly string[]): Count {
+  process.stdout.write(`\n— ${title}\n`);
+  const { status } = spawnSync(command, args, { stdio: ["ignore", "inherit", "inherit"] });
+  return status === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+}
+
+/** Runs the tests and counts them; a run that crashed counts as one failure. */
+function tests(): Count {
+  process.stdout.write("\n— Tests\n");
+  const report = join(mkdtempSync(join(tmpdir(), "tankside-")), "report.json");
+  const { status } = spawnSync(
+    bin("vitest"),
+    ["run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`],
+    { stdio: ["ignore", "inherit", "inherit"] },
+  );
+  try {
+    const { numPassedTests: passed, numFailedTests: failed } = JSON.parse(
+      readFileSync(report, "utf8"),
+    );
+    const crashed = status !== 0 && failed === 0;
+    return { passed, failed: failed + (crashed || passed === 0 ? 1 : 0) };
+  } catch {
+    return { passed: 0, failed: 1 };
+  }
+}
+
+const counts = [
+  check("Format and lint", bin("biome"), ["ci", "--colors=off"]),
+  check("Types", bin("tsc"), ["-p", "tsconfig.json"]),
+  check("Types of the pure stages, without a browser", bin("tsc"), [
+    "-p",
+    "src/pure.tsconfig.json",
+  ]),
+  check("Dead code", bin("knip"), ["--no-progress"]),
+  check("Sounds", bin("tsx"), ["src/voice/build-sounds.ts"]),
+  check("The page", bin("vite"), ["build", "--logLevel", "warn"]),
+  tests(),
+];
+const total = counts.reduce(
+  (sum, { passed, failed }) => ({ passed: sum.passed + passed, failed: sum.failed + failed }),
+  { passed: 0, failed: 0 },
+);
+process.stdout.write(`\n${total.passed} passed, ${total.failed} failed\n`);
+process.exit(total.failed === 0 ? 0 : 1);

@@ -1,0 +1,143 @@
+import { describe, expect, test } from "vitest";
+import type { Cue } from "../../src/timeline/score.ts";
+import { type Sources, soundOf } from "../../src/timeline/sound.ts";
+import { sampleRate } from "../../src/tones/designs.ts";
+import { captionsOf } from "../../src/track/captions.ts";
+import { layOut } from "../../src/track/layout.ts";
+import { mix } from "../../src/track/mix.ts";
+import { sheetOf } from "../../src/track/sheet.ts";
+import { wavOf } from "../../src/track/wav.ts";
+import { gullrock } from "../plan/worksheets.ts";
+import { compiled } from "../timeline/scene.ts";
+
+const timeline = compiled({
+  ...gullrock,
+  developer: { ...gullrock.developer, leaflet: [{ temperature: { f: 69 }, time: "1:30" }] },
+  baths: { stop: { time: "0:30" }, fixer: { time: "1:00" }, wash: { time: "1:00" } },
+});
+
+/** Full-scale constants stand for sounds, so that where each lies can be read off the samples. */
+const markers: Sources = {
+  phrase: () => new Float32Array(sampleRate * 9).fill(0.25),
+  tone: () => new Float32Array(sampleRate * 2).fill(0.5),
+};
+
+describe("A section's place in the track", () => {
+  test("comes a wait after the end of the one before", () => {
+    const { starts } = layOut(timeline, 60);
+    expect(starts.map(({ id }) => id)).toEqual(timeline.sections.map(({ id }) => id));
+    for (const [i, section] of timeline.sections.entries()) {
+      const next = starts[i + 1];
+      if (next === undefined) continue;
+      const ends = Math.max(section.seconds, ...section.cues.map((cue) => cue.until));
+      expect(next.at - (starts[i]?.at ?? 0)).toBeCloseTo(ends + 60, 2);
+    }
+  });
+});
+
+describe("The mixed track", () => {
+  test("sounds within a sample of every pour-in and pour-out, and is silent before it", () => {
+    const gap = 3;
+    const track = mix(timeline, gap, { ...markers, phrase: () => new Float32Array(0) });
+    const { starts } = layOut(timeline, gap);
+    let seen = 0;
+    for (const [i, section] of timeline.sections.entries()) {
+      for (const { at, do: deed } of section.moments) {
+        if (deed !== "pour-in" && deed !== "pour-out") continue;
+        const sample = Math.round(((starts[i]?.at ?? 0) + at) * sampleRate);
+        expect(track[sample]).toBe(0.5);
+        expect(track[sample - 2]).toBe(0);
+        seen += 1;
+      }
+    }
+    expect(seen).toBe(10);
+  });
+
+  test("never leaves the range of a sample, however much sounds at once", () => {
+    const loud: Sources = {
+      phrase: () => new Float32Array(sampleRate * 9).fill(0.9),
+      tone: () => new Float32Array(sampleRate * 2).fill(0.9),
+    };
+    const track = mix(timeline, 0, loud);
+    expect(track.reduce((most, sample) => Math.max(most, sample), 0)).toBe(1);
+  });
+});
+
+describe("A cue's sound", () => {
+  const cue = (channel: "voice" | "tone", seconds: number, sounds: readonly string[]): Cue => ({
+    at: 5,
+    until: 5 + seconds,
+    channel,
+    kind: "tell",
+    moment: null,
+    sounds,
+  });
+
+  test("is as long as the cue, to the sample", () => {
+    expect(soundOf(cue("voice", 1.5, ["a", "b"]), markers)).toHaveLength(36_000);
+    expect(soundOf(cue("tone", 0.3, ["rest"]), markers)).toHaveLength(7_200);
+  });
+
+  test("parts two phrases by a breath", () => {
+    const short: Sources = { ...markers, phrase: () => new Float32Array(100).fill(0.25) };
+    const sound = soundOf(cue("voice", (100 + 2880 + 100) / sampleRate, ["a", "b"]), short);
+    expect([sound[99], sound[100], sound[2979], sound[2980], sound[3079]]).toEqual([
+      0.25, 0, 0, 0.25, 0.25,
+    ]);
+  });
+
+  test("fades where the next moment cuts it off", () => {
+    const sound = soundOf(cue("tone", 0.3, ["rest"]), markers);
+    expect(sound.at(-1)).toBe(0);
+    expect(sound.at(-200)).toBe(0.5);
+  });
+});
+
+describe("A WAV file", () => {
+  test("says what it holds: 16-bit mono, its rate and its length", () => {
+    const bytes = wavOf(new Float32Array([0, 1, -1]), 24_000);
+    const view = new DataView(bytes.buffer);
+    const text = (at: number) => String.fromCharCode(...bytes.subarray(at, at + 4));
+    expect([text(0), text(8), text(12), text(36)]).toEqual(["RIFF", "WAVE", "fmt ", "data"]);
+    expect(view.getUint32(4, true)).toBe(bytes.length - 8);
+    expect(view.getUint32(24, true)).toBe(24_000);
+    expect(view.getUint32(28, true)).toBe(48_000);
+    expect([44, 46, 48].map((at) => view.getInt16(at, true))).toEqual([0, 32767, -32767]);
+  });
+});
+
+describe("The captions", () => {
+  const captions = captionsOf(timeline, 60);
+
+  test("open as WebVTT and put times in order, end after start", () => {
+    expect(captions.startsWith("WEBVTT\n\n")).toBe(true);
+    const seconds = (stamp: string) =>
+      stamp.split(":").reduce((sum, part) => sum * 60 + Number(part), 0);
+    const times = [...captions.matchAll(/^(\S+) --> (\S+)$/gm)].map(([, from, to]) => [
+      seconds(from ?? ""),
+      seconds(to ?? ""),
+    ]);
+    expect(times.length).toBeGreaterThan(50);
+    for (const [i, [from = 0, to = 0]] of times.entries()) {
+      expect(to).toBeGreaterThan(from);
+      expect(from).toBeGreaterThanOrEqual(times[i - 1]?.[0] ?? 0);
+    }
+  });
+
+  test("name the tone of a moment, since a caption is for who does not hear it", () => {
+    expect(captions).toContain("[pour out]");
+  });
+});
+
+describe("The sheet", () => {
+  const sheet = sheetOf(timeline);
+
+  test("keeps to 40 columns", () => {
+    for (const line of sheet.split("\n")) expect(line.length, line).toBeLessThanOrEqual(40);
+  });
+
+  test("names every section, and every pour", () => {
+    for (const section of timeline.sections) expect(sheet).toContain(section.title);
+    expect(sheet.match(/POUR (IN|OUT)/g)).toHaveLength(10);
+  });
+});
