@@ -1,0 +1,163 @@
+// The command line: a worksheet file in; its plan, timeline, sheet, track or captions out.
+// One of the two places that wire the parts to the world; nothing is worked out here.
+import { readFileSync, writeFileSync } from "node:fs";
+import { parseArgs } from "node:util";
+import { type Fault, faultLine } from "./plan/faults.ts";
+import { type Plan, planOf } from "./plan/plan.ts";
+import { readWorksheetText } from "./plan/read-worksheet.ts";
+import type { Worksheet } from "./plan/worksheet.ts";
+import type { Timeline } from "./timeline/score.ts";
+
+const usage = `Tankside, from a worksheet file (- for standard input):
+
+  npm run --silent tankside -- plan FILE          the plan as JSON
+  npm run --silent tankside -- timeline FILE      the timeline as JSON
+  npm run --silent tankside -- sheet FILE         the timeline as text, 40 columns
+  npm run --silent tankside -- render FILE OUT    one track: OUT ends in .wav, or .vtt for captions
+
+  --gap SECONDS   render: the wait where a press would be, 0 to 3600 (default 60)
+  --accept        go on although the plan has a stop warning
+`;
+
+/** A run of the program that ends here: what it says, and its exit status. */
+interface Ending {
+  readonly status: 0 | 1 | 2 | 3;
+  readonly out?: string;
+  readonly error?: string;
+}
+
+const commands = ["plan", "timeline", "sheet", "render"] as const;
+type Command = (typeof commands)[number];
+
+interface Asked {
+  readonly command: Command;
+  readonly file: string;
+  readonly out: string;
+  readonly gap: number;
+  readonly accept: boolean;
+}
+
+async function main(argv: readonly string[]): Promise<Ending> {
+  const asked = askedBy(argv);
+  if ("status" in asked) return asked;
+  const text = textOf(asked.file);
+  if (typeof text !== "string") return text;
+  const reading = readWorksheetText(text);
+  if (reading.kind === "faults") return { status: 2, error: faultLines(reading.faults) };
+  const { worksheet } = reading;
+  const plan = planOf(worksheet);
+  const stops = plan.warnings.filter((warning) => warning.severity === "stop");
+  const stopped = stops.length > 0 && !asked.accept;
+  const error = stopped ? stops.map((stop) => `stop: ${stop.text}\n`).join("") : "";
+  if (asked.command === "plan") return { status: stopped ? 3 : 0, out: json(plan), error };
+  if (stopped) return { status: 3, error };
+  return written(asked, worksheet, plan);
+}
+
+function askedBy(argv: readonly string[]): Asked | Ending {
+  let parsed: ReturnType<typeof parse>;
+  try {
+    parsed = parse(argv);
+  } catch (error) {
+    return { status: 2, error: `${error instanceof Error ? error.message : error}\n\n${usage}` };
+  }
+  const { values, positionals } = parsed;
+  const [name, file, out = ""] = positionals;
+  if (values.help || name === undefined) return { status: values.help ? 0 : 2, out: usage };
+  const command = commands.find((each) => each === name);
+  if (command === undefined) {
+    return { status: 2, error: fault("COMMAND", name, `one of ${commands.join(", ")}`) };
+  }
+  if (file === undefined) {
+    return { status: 2, error: fault("FILE", null, "the path of a worksheet, or - for standard input") };
+  }
+  if (command === "render" && !/\.(wav|vtt)$/i.test(out)) {
+    return { status: 2, error: fault("OUT", out === "" ? null : out, "a path that ends in .wav or .vtt") };
+  }
+  const gap = Number(values.gap);
+  if (values.gap.trim() === "" || !(gap >= 0 && gap <= 3600)) {
+    return { status: 2, error: fault("--gap", values.gap, "seconds from 0 to 3600") };
+  }
+  return { command, file, out, gap, accept: values.accept };
+}
+
+function parse(argv: readonly string[]) {
+  return parseArgs({
+    args: [...argv],
+    allowPositionals: true,
+    options: {
+      gap: { type: "string", default: "60" },
+      accept: { type: "boolean", default: false },
+      help: { type: "boolean", default: false },
+    },
+  });
+}
+
+function textOf(file: string): string | Ending {
+  try {
+    return readFileSync(file === "-" ? 0 : file, "utf8");
+  } catch (error) {
+    return { status: 2, error: fault("FILE", file, `a file that can be read (${reason(error)})`) };
+  }
+}
+
+async function written(asked: Asked, worksheet: Worksheet, plan: Plan): Promise<Ending> {
+  const { compiledFor } = await import("./cli-sounds.ts");
+  const { timeline, sources } = await compiledFor(worksheet, plan);
+  switch (asked.command) {
+    case "timeline":
+      return { status: 0, out: json(timeline) };
+    case "sheet": {
+      const { sheetOf } = await import("./track/sheet.ts");
+      return { status: 0, out: sheetOf(timeline) };
+    }
+    case "plan":
+    case "render":
+      return rendered(timeline, asked, await trackOf(timeline, asked, sources));
+  }
+}
+
+async function trackOf(
+  timeline: Timeline,
+  { out, gap }: Asked,
+  sources: () => Promise<import("./timeline/sound.ts").Sources>,
+): Promise<Uint8Array | string> {
+  if (out.toLowerCase().endsWith(".vtt")) {
+    const { captionsOf } = await import("./track/captions.ts");
+    return captionsOf(timeline, gap);
+  }
+  const { mix } = await import("./track/mix.ts");
+  const { wavOf } = await import("./track/wav.ts");
+  const { sampleRate } = await import("./tones/designs.ts");
+  return wavOf(mix(timeline, gap, await sources()), sampleRate);
+}
+
+async function rendered(
+  timeline: Timeline,
+  { out, gap }: Asked,
+  track: Uint8Array | string,
+): Promise<Ending> {
+  const { layOut } = await import("./track/layout.ts");
+  try {
+    writeFileSync(out, track);
+  } catch (error) {
+    return { status: 1, error: fault("OUT", out, `a file that can be written (${reason(error)})`) };
+  }
+  return { status: 0, out: json(layOut(timeline, gap).starts) };
+}
+
+const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+
+const faultLines = (faults: readonly Fault[]): string =>
+  faults.map((each) => `${faultLine(each)}\n`).join("");
+
+function fault(path: string, holds: string | null, may: string): string {
+  return faultLines([{ path, holds: holds === null ? "nothing" : JSON.stringify(holds), may }]);
+}
+
+const reason = (error: unknown): string =>
+  error instanceof Error && "code" in error ? String(error.code) : String(error);
+
+const { status, out = "", error = "" } = await main(process.argv.slice(2));
+process.stderr.write(error);
+process.stdout.write(out, () => process.exit(status));
