@@ -2,7 +2,7 @@
 // Alone, so that the mix on the sheet and the mix in the warning are one sum.
 import type { Dilution } from "../units/parts.ts";
 
-/** ml, unrounded; stock and water make the total. */
+/** ml, unrounded. */
 export interface Mix {
   readonly stock: number;
   readonly water: number;
@@ -11,8 +11,8 @@ export interface Mix {
 
 /** stock = total · a / (a + b), in the unit of `total`. */
 export function mixOf(total: number, { stock, water }: Dilution): Mix {
-  const measured = (total * stock) / (stock + water);
-  return { stock: measured, water: total - measured, total };
+  const parts = stock + water;
+  return { stock: (total * stock) / parts, water: (total * water) / parts, total };
 }
 
 /** The total that holds so much stock: the same sum, turned round. */
