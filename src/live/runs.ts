@@ -1,0 +1,37 @@
+// What the screens may ask of sound and of a run, as ports: implemented for a browser beside this
+// file, and by hand in tests.
+import type { ReadonlySignal } from "@preact/signals";
+import type { Plan } from "../plan/plan.ts";
+import type { Worksheet } from "../plan/worksheet.ts";
+import type { Section, Timeline } from "../timeline/score.ts";
+import type { LiveRun } from "./run.ts";
+
+/** A run that has begun, and what it follows. */
+export interface Session {
+  readonly id: string;
+  readonly worksheet: Worksheet;
+  readonly timeline: Timeline;
+  readonly run: LiveRun;
+}
+
+/** A section being heard outside a run. */
+export interface Hearing {
+  /** Seconds into the section. */
+  elapsed(): number;
+  stop(): void;
+  /** Resolves when it has ended or was stopped. */
+  readonly over: Promise<void>;
+}
+
+export interface Runs {
+  /** Fetches words and sounds, if that has not been done; rejects where they cannot be had. */
+  compile(worksheet: Worksheet, plan: Plan): Promise<Timeline>;
+  /** To be called from a press, or browsers will not let it sound. */
+  begin(worksheet: Worksheet, plan: Plan): Promise<void>;
+  /** The run that is on: it goes on whatever place is shown. */
+  readonly current: ReadonlySignal<Session | null>;
+  /** Ends the run that is on. */
+  leave(): void;
+  /** To be called from a press. Plays a section of a timeline as it will sound, from `from` seconds on. */
+  hear(timeline: Timeline, section: Section, from?: number): Promise<Hearing>;
+}
