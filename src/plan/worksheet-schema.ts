@@ -167,7 +167,7 @@ export const worksheetSchema: GenericSchema<Worksheet> = fields("a worksheet", {
   language: optional(
     pipe(
       string(),
-      regex(/^[A-Za-z]{2,8}(?:-[A-Za-z0-9]{1,8}){0,8}$/),
+      regex(/^(?:[A-Za-z]{2,3}|[A-Za-z]{5,8})(?:-[A-Za-z0-9]{1,8}){0,8}$/),
       check(wellFormedLanguage),
       description('a language tag (BCP 47) such as "en" or "de-AT"'),
     ),

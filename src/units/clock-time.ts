@@ -15,7 +15,10 @@ const typedTimeMay = 'a time such as "9:30", "9 min 30 s", "9.5 min" or "90 s"';
 
 /** Reads `"m:ss"` or `"h:mm:ss"`, up to 24 hours, into whole seconds. */
 export function readClockTime(text: string): TimeReading {
-  if (!clockTimePattern.test(text)) return { kind: "unread", may: clockTimeMay };
+  if (!clockTimePattern.test(text)) {
+    const plain = plainText(text, clockTimeMay);
+    return plain.kind === "unread" ? plain : { kind: "unread", may: clockTimeMay };
+  }
   const seconds = text.split(":").reduce((sum, part) => sum * 60 + Number(part), 0);
   return seconds <= longestSeconds
     ? { kind: "read", seconds }
