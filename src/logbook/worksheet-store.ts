@@ -1,0 +1,57 @@
+// The worksheet as typed, kept in this browser between visits. A browser may refuse to keep
+// anything: that comes back as data, and the program goes on without.
+import { createStore, get, set, type UseStore } from "idb-keyval";
+
+/** Texts by path, as the screen holds them. */
+export type KeptTexts = { readonly [path: string]: string };
+
+export type Found =
+  | { readonly kind: "found"; readonly texts: KeptTexts }
+  | { readonly kind: "nothing" }
+  | { readonly kind: "refused" };
+
+export interface WorksheetStore {
+  /** Never rejects. What is kept in a shape of another make counts as nothing. */
+  load(): Promise<Found>;
+  /** Never rejects; false where the browser would not keep it. */
+  keep(texts: KeptTexts): Promise<boolean>;
+}
+
+const KEY = "worksheet";
+
+/** @param name of the database; the tests take one each. */
+export function worksheetStore(name = "tankside-worksheet"): WorksheetStore {
+  let opened: UseStore | null = null;
+  // Opened at the first use, and inside the promise: `indexedDB` may be missing, or throw by its very name.
+  const store = () => {
+    opened ??= createStore(name, "kept");
+    return opened;
+  };
+  return {
+    async load() {
+      try {
+        const kept: unknown = await get(KEY, store());
+        return isTexts(kept) ? { kind: "found", texts: kept } : { kind: "nothing" };
+      } catch {
+        return { kind: "refused" };
+      }
+    },
+    async keep(texts) {
+      try {
+        await set(KEY, texts, store());
+        return true;
+      } catch {
+        return false;
+      }
+    },
+  };
+}
+
+function isTexts(kept: unknown): kept is KeptTexts {
+  return (
+    typeof kept === "object" &&
+    kept !== null &&
+    !Array.isArray(kept) &&
+    Object.values(kept).every((text) => typeof text === "string")
+  );
+}

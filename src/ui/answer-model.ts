@@ -1,0 +1,88 @@
+// A plan in, what the page says of it out: figures in the units that were typed, the working cut to
+// stand beneath its question, and one sentence for those who listen to the page.
+import type { Plan, PlannedBath, WorkingLine } from "../plan/plan.ts";
+import type { Agitation, Worksheet } from "../plan/worksheet.ts";
+import { writeClockTime } from "../units/clock-time.ts";
+import { inDegreesOf, writeTemperature } from "../units/temperature.ts";
+import { inUnitOf, writeVolume } from "../units/volume.ts";
+import { writeNumber } from "../units/written-number.ts";
+import { agitationWords, answerWords } from "./words.ts";
+
+/** The mix in the tank's own unit. `water` is null where the stock is used as it is. */
+export interface MixAnswer {
+  readonly stock: string;
+  readonly water: string | null;
+  readonly total: string;
+}
+
+export function mixAnswer(worksheet: Worksheet, { mix }: Plan): MixAnswer {
+  const write = (ml: number) => writeVolume(inUnitOf(worksheet.tank.volume, ml));
+  return {
+    stock: write(mix.stock),
+    water: mix.water === 0 ? null : write(mix.water),
+    total: write(mix.total),
+  };
+}
+
+export interface WorkingParts {
+  readonly time: readonly WorkingLine[];
+  readonly mix: readonly WorkingLine[];
+  readonly baths: readonly WorkingLine[];
+}
+
+/**
+ * The plan tells the time first, then the mix, then a line for each bath but the developer. The time
+ * ends with the line whose result is the development time.
+ */
+export function workingParts(plan: Plan): WorkingParts {
+  const baths = plan.working.length - (plan.baths.length - 1);
+  const time = writeClockTime(plan.developmentSeconds);
+  const end = plan.working.slice(0, baths).findLastIndex((line) => line.result === time) + 1;
+  return {
+    time: plan.working.slice(0, end),
+    mix: plan.working.slice(end, baths),
+    baths: plan.working.slice(baths),
+  };
+}
+
+/** `"without a break for 30 s, then 5 s every 30 s, 2 taps after each"`. */
+export function agitationAnswer(agitation: Agitation | null, bathSeconds: number): string {
+  if (agitation === null) return answerWords.left;
+  const { first, every, taps } = agitation;
+  if ((agitation.for >= every && agitation.for > 0) || first >= bathSeconds) {
+    return agitationWords.continuous;
+  }
+  const parts = [];
+  if (first > 0) parts.push(agitationWords.first(span(first)));
+  if (agitation.for > 0) parts.push(agitationWords.after(span(agitation.for), span(every)));
+  if (parts.length === 0) return agitationWords.none;
+  if (taps > 0) parts.push(agitationWords.taps(taps));
+  return parts.join(", ");
+}
+
+/** Short spans in seconds, as hands count them; longer ones as a clock shows them. */
+function span(seconds: number): string {
+  return seconds < 90 ? `${writeNumber(seconds, 1)} s` : writeClockTime(seconds);
+}
+
+/** In the unit typed for the bath, or for the developer where the bath has none of its own. */
+export function bathTemperature(worksheet: Worksheet, bath: PlannedBath): string {
+  if (bath.temperature === null) return answerWords.unsaid;
+  const like = worksheet.baths?.[bath.id]?.temperature ?? worksheet.developer.temperature;
+  return writeTemperature(inDegreesOf(like, bath.temperature));
+}
+
+export function bathAgitation(bath: PlannedBath): string {
+  return agitationAnswer(bath.agitation, bath.seconds);
+}
+
+/** What a person who listens hears once they pause. */
+export function spokenAnswer(worksheet: Worksheet, plan: Plan): string {
+  const { stock, water } = mixAnswer(worksheet, plan);
+  const mix = answerWords.spokenMix(stock, water);
+  const answer = answerWords.spoken(writeClockTime(plan.developmentSeconds), mix);
+  const warnings = plan.warnings.map(({ severity, text }) =>
+    answerWords.spokenWarning(answerWords.severity[severity], text),
+  );
+  return [answer, ...warnings].join(" ");
+}

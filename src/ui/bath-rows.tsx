@@ -1,0 +1,71 @@
+// The baths around the developer, in the order of the process: whether each is used, for how long,
+// and what is rarer under a disclosure of its own.
+import { useComputed } from "@preact/signals";
+import { type BathFacts, processBaths } from "../trade/baths.ts";
+import { writeClockTime } from "../units/clock-time.ts";
+import { Choice, Field, useWorkOut } from "./field.tsx";
+import { agitationParts } from "./fields.ts";
+import { bathWords, fieldWords, more } from "./words.ts";
+import { bathInUse } from "./work-out-model.ts";
+
+export function BathRows() {
+  const workOut = useWorkOut();
+  const process = useComputed(() => workOut.draft.value.process ?? "").value;
+  const baths = (processBaths[process] ?? []).filter((bath) => bath.seconds !== null);
+  return (
+    <ul class="baths">
+      {baths.map((bath) => (
+        <BathRow key={bath.id} bath={bath} />
+      ))}
+    </ul>
+  );
+}
+
+function BathRow({ bath }: { readonly bath: BathFacts }) {
+  const workOut = useWorkOut();
+  const used = useComputed(() => bathInUse(workOut.draft.value, bath.id)).value;
+  const start = `baths.${bath.id}`;
+  return (
+    <li>
+      <fieldset class="row">
+        <legend>{bath.label}</legend>
+        <div class="fields">
+          <div class="field">
+            <label class="tick">
+              <input
+                type="checkbox"
+                checked={used}
+                onChange={(event) =>
+                  workOut.type(`${start}.use`, event.currentTarget.checked ? "yes" : "no")
+                }
+              />
+              {fieldWords["baths.*.use"]?.label}
+            </label>
+          </div>
+          {used && (
+            <Field
+              path={`${start}.time`}
+              otherwise={bathWords.otherwise(writeClockTime(bath.seconds ?? 0))}
+            />
+          )}
+          {used && (
+            <details class="more">
+              <summary>{more.bath(bath.label)}</summary>
+              <div class="fields">
+                <Field path={`${start}.temperature`} />
+                <Choice path={`${start}.afterwards`} />
+                {bath.id === "wash" && <Field path={`${start}.fills`} width="middling" />}
+              </div>
+              <p>{more.ownAgitation}</p>
+              <div class="fields">
+                {agitationParts.map((part) => (
+                  <Field key={part} path={`${start}.agitation.${part}`} />
+                ))}
+              </div>
+            </details>
+          )}
+        </div>
+      </fieldset>
+    </li>
+  );
+}

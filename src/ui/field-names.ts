@@ -1,0 +1,25 @@
+// A path in, what a person calls that field out. Alone because the page, the list of faults and the
+// faults themselves all speak of fields, and none of them should speak in paths.
+import { patternOf, rowOf } from "./fields.ts";
+import { type FieldWords, fieldWords, rowWords } from "./words.ts";
+
+export function wordsOf(path: string): FieldWords {
+  const pattern = patternOf(path);
+  return (pattern && fieldWords[pattern]) ?? { label: path };
+}
+
+/** `"Film 2: Size"`. */
+export function nameOf(path: string): string {
+  const row = rowOf(path);
+  const { label } = wordsOf(path);
+  return row ? `${rowWords[row.list].one(row.at + 1)}: ${label}` : label;
+}
+
+/** A sentence of the checker's with its paths turned into names: `tank.room` into “The room”. */
+export function withNames(sentence: string): string {
+  return sentence.replace(/\b[a-z]+(?:\.[\w-]+|\[\d+\])+/gi, (path) => {
+    if (patternOf(path) !== null) return `“${nameOf(path)}”`;
+    const row = rowOf(path);
+    return row ? `“${rowWords[row.list].one(row.at + 1)}”` : path;
+  });
+}

@@ -1,0 +1,108 @@
+// The page around every place: the mark, the four places, and room for the one that is open. Work out
+// comes with the page; the others are fetched when first opened.
+import type { ReadonlySignal } from "@preact/signals";
+import type { ComponentType } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { GreetingProps } from "./greeting.tsx";
+import { Mark } from "./mark.tsx";
+import { type PlaceId, type PlaceProps, placeIds } from "./place.ts";
+import { frameWords, placeWords, program } from "./words.ts";
+import { WorkOutPlace } from "./work-out.tsx";
+import type { WorkOut } from "./work-out-state.ts";
+
+export type LaterPlace = Exclude<PlaceId, "work-out">;
+/** Fetches a place's screen. */
+export type Fetches = { readonly [id in LaterPlace]: () => Promise<ComponentType<PlaceProps>> };
+
+interface FrameProps extends GreetingProps {
+  readonly place: ReadonlySignal<PlaceId>;
+  readonly workOut: WorkOut;
+  readonly fetches: Fetches;
+}
+
+export function Frame({ place, workOut, fetches, hearAPour }: FrameProps) {
+  const here = place.value;
+  const heading = useRef<HTMLHeadingElement>(null);
+  const arrived = useRef(here);
+  useEffect(() => {
+    document.title = frameWords.title(here);
+    // Whoever listens to the page, or moves by keyboard, goes along; but not when the page first opens.
+    if (arrived.current !== here) heading.current?.focus();
+    arrived.current = here;
+  }, [here]);
+  return (
+    <div class="frame">
+      <a class="skip" href="#page">
+        {frameWords.skip}
+      </a>
+      <header class="masthead">
+        <p class="name">
+          <Mark />
+          {program}
+        </p>
+        <nav class="places" aria-label={frameWords.places}>
+          <ul>
+            {placeIds.map((id) => (
+              <li key={id}>
+                <a href={`#${id}`} aria-current={id === here ? "page" : undefined}>
+                  <b class="place-name">{placeWords[id].name}</b>
+                  <span>{placeWords[id].hint}</span>
+                </a>
+              </li>
+            ))}
+          </ul>
+        </nav>
+      </header>
+      <main id="page" class="place" tabIndex={-1}>
+        <h1 ref={heading} tabIndex={-1}>
+          {placeWords[here].name}
+        </h1>
+        {here === "work-out" ? (
+          <WorkOutPlace workOut={workOut} hearAPour={hearAPour} />
+        ) : (
+          <Later
+            key={here}
+            fetch={fetches[here]}
+            worksheet={workOut.worksheet}
+            plan={workOut.plan}
+          />
+        )}
+      </main>
+      <footer class="colophon">
+        <p>{frameWords.colophon}</p>
+      </footer>
+    </div>
+  );
+}
+
+type Fetched =
+  | { readonly kind: "on-its-way" }
+  | { readonly kind: "here"; readonly Place: ComponentType<PlaceProps> }
+  | { readonly kind: "lost" };
+
+function Later({ fetch, worksheet, plan }: PlaceProps & { readonly fetch: Fetches[LaterPlace] }) {
+  const [fetched, setFetched] = useState<Fetched>({ kind: "on-its-way" });
+  function begin(): void {
+    setFetched({ kind: "on-its-way" });
+    fetch().then(
+      (Place) => setFetched({ kind: "here", Place }),
+      () => setFetched({ kind: "lost" }),
+    );
+  }
+  useEffect(begin, [fetch]);
+  switch (fetched.kind) {
+    case "here":
+      return <fetched.Place worksheet={worksheet} plan={plan} />;
+    case "on-its-way":
+      return <p role="status">{frameWords.opening}</p>;
+    case "lost":
+      return (
+        <div role="alert">
+          <p>{frameWords.notOpened}</p>
+          <button type="button" onClick={begin}>
+            {frameWords.again}
+          </button>
+        </div>
+      );
+  }
+}

@@ -1,0 +1,64 @@
+// The two lists of the worksheet that grow: films, and rows of the leaflet. Taking a row out is
+// answered with undo, and the keyboard is left where the next act would be.
+import { useComputed } from "@preact/signals";
+import type { ComponentChildren } from "preact";
+import { useRef } from "preact/hooks";
+import { rowCount } from "./draft.ts";
+import { useWorkOut } from "./field.tsx";
+import { type RowList, rowParts } from "./fields.ts";
+import { rowWords } from "./words.ts";
+
+interface RowsProps {
+  readonly list: RowList;
+  /** The fields of one row, given where its paths begin: `"films[0]"`. */
+  readonly children: (start: string) => ComponentChildren;
+}
+
+export function Rows({ list, children }: RowsProps) {
+  const workOut = useWorkOut();
+  const count = useComputed(() => rowCount(workOut.draft.value, list)).value;
+  const add = useRef<HTMLButtonElement>(null);
+  const words = rowWords[list];
+  return (
+    <div class="rows">
+      {Array.from({ length: count }, (_, at) => (
+        // A row is known by its place: its texts move with it when another is taken out.
+        <fieldset key={`${list}[${at}]`} class="row">
+          <legend>{words.one(at + 1)}</legend>
+          <div class="fields">
+            {children(`${list}[${at}]`)}
+            {count > 1 && (
+              <div class="field">
+                <button
+                  type="button"
+                  class="plain out"
+                  onClick={() => {
+                    workOut.removeRow(list, at);
+                    add.current?.focus();
+                  }}
+                >
+                  {rowWords.remove}
+                  <span class="unseen"> {words.one(at + 1)}</span>
+                </button>
+              </div>
+            )}
+          </div>
+        </fieldset>
+      ))}
+      <button
+        type="button"
+        class="plain"
+        ref={add}
+        onClick={() => {
+          workOut.addRow(list, count);
+          // The new row is drawn after this handler; a frame later its first field is there.
+          requestAnimationFrame(() =>
+            document.getElementById(`${list}[${count}].${rowParts[list][0]}`)?.focus(),
+          );
+        }}
+      >
+        {words.add}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,184 @@
+// Ports in, the living worksheet out: what is typed, what it reads as, and the acts a person can do
+// to it. The only place where the draft changes; the screen calls these and shows the signals.
+import { computed, type ReadonlySignal, signal } from "@preact/signals";
+import type { WorksheetStore } from "../logbook/worksheet-store.ts";
+import { faultLine } from "../plan/faults.ts";
+import { readWorksheetText } from "../plan/read-worksheet.ts";
+import { type DemoId, demos } from "./demo.ts";
+import { blankRow, type Change, changed, type Draft } from "./draft.ts";
+import { draftOf, emptyDraft } from "./draft-of.ts";
+import type { RowList } from "./fields.ts";
+import type { PlaceProps } from "./place.ts";
+import { notices, rowWords } from "./words.ts";
+import { type DraftReading, readDraft, typedInto } from "./work-out-model.ts";
+import { fileName, textOfFile } from "./worksheet-file.ts";
+
+/** What the page needs of the world. */
+export interface Ports {
+  readonly store: WorksheetStore;
+  /** Offers a text to the person as a file. */
+  readonly saveFile: (name: string, text: string) => void;
+  /** Calls once, so many ms from now; returns the way to call it off. */
+  readonly after: (ms: number, act: () => void) => () => void;
+}
+
+/** Something to tell the person, with lines of its own and fields to go to. */
+export interface Notice {
+  readonly says: string;
+  readonly lines: readonly string[];
+  readonly fields: readonly string[];
+}
+
+export interface WorkOut extends PlaceProps {
+  readonly draft: ReadonlySignal<Draft>;
+  readonly reading: ReadonlySignal<DraftReading>;
+  /** The field being typed into, whose fault may wait until the person is done. */
+  readonly typing: ReadonlySignal<string | null>;
+  readonly notice: ReadonlySignal<Notice | null>;
+  readonly canUndo: ReadonlySignal<boolean>;
+  readonly canRedo: ReadonlySignal<boolean>;
+  type(path: string, text: string): void;
+  /** The person has left the field, or paused. */
+  settle(): void;
+  addRow(list: RowList, at: number): void;
+  removeRow(list: RowList, at: number): void;
+  undo(): void;
+  redo(): void;
+  startDemo(id: DemoId): void;
+  startEmpty(): void;
+  open(name: string, text: string): void;
+  save(): void;
+  refuseFile(): void;
+  /** Keeps at once what is waiting to be kept: for the moment the page goes away. */
+  keepNow(): void;
+}
+
+/** A fault found while typing waits so long for the rest of the word, ms. */
+const PAUSE = 1200;
+/** Typing is kept after so long a pause, ms. */
+const KEEP_AFTER = 400;
+
+/** Opens what was kept, or the practice worksheet where nothing was. */
+export async function openWorkOut(ports: Ports): Promise<WorkOut> {
+  const found = await ports.store.load();
+  switch (found.kind) {
+    case "found":
+      return makeWorkOut(found.texts, null, ports);
+    case "nothing":
+      return makeWorkOut(draftOf(demos.gullrock), told(notices.practice), ports);
+    case "refused":
+      return makeWorkOut(draftOf(demos.gullrock), told(notices.notKept), ports);
+  }
+}
+
+export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports): WorkOut {
+  const draft = signal(start);
+  const reading = computed(() => readDraft(draft.value));
+  const typing = signal<string | null>(null);
+  const notice = signal<Notice | null>(welcome);
+  const past = signal<readonly Change[]>([]);
+  const future = signal<readonly Change[]>([]);
+  let callOffPause = () => {};
+  let callOffKeep: (() => void) | null = null;
+
+  function keepNow(): void {
+    if (callOffKeep === null) return;
+    callOffKeep();
+    callOffKeep = null;
+    ports.store.keep(draft.value).then((kept) => {
+      if (!kept) notice.value = told(notices.notKept);
+    });
+  }
+
+  function become(next: Draft): void {
+    draft.value = next;
+    callOffKeep?.();
+    callOffKeep = ports.after(KEEP_AFTER, keepNow);
+  }
+
+  function settle(): void {
+    callOffPause();
+    typing.value = null;
+  }
+
+  function apply(change: Change, says: string | null): void {
+    settle();
+    const { draft: next, inverse } = changed(draft.value, change);
+    become(next);
+    past.value = [...past.value, inverse];
+    future.value = [];
+    notice.value = says === null ? null : told(says);
+  }
+
+  function step(from: typeof past, to: typeof past, says: string): void {
+    const change = from.value.at(-1);
+    if (!change) return;
+    settle();
+    const { draft: next, inverse } = changed(draft.value, change);
+    become(next);
+    from.value = from.value.slice(0, -1);
+    to.value = [...to.value, inverse];
+    notice.value = told(says);
+  }
+
+  return {
+    worksheet: computed(() => reading.value.worksheet),
+    plan: computed(() => reading.value.plan),
+    draft,
+    reading,
+    typing,
+    notice,
+    canUndo: computed(() => past.value.length > 0),
+    canRedo: computed(() => future.value.length > 0),
+    type(path, text) {
+      // A fault already shown is not hidden again while it is being mended.
+      if (!(path in reading.value.faults) || typing.value === path) {
+        callOffPause();
+        typing.value = path;
+        callOffPause = ports.after(PAUSE, settle);
+      }
+      become(typedInto(draft.value, path, text));
+    },
+    settle,
+    addRow(list, at) {
+      apply({ kind: "insert", list, at, row: blankRow(list) }, null);
+    },
+    removeRow(list, at) {
+      apply({ kind: "remove", list, at }, notices.removed(rowWords[list].one(at + 1)));
+    },
+    undo: () => step(past, future, notices.undone),
+    redo: () => step(future, past, notices.redone),
+    startDemo(id) {
+      apply({ kind: "replace", draft: draftOf(demos[id]) }, notices.demo);
+    },
+    startEmpty() {
+      apply({ kind: "replace", draft: emptyDraft() }, notices.empty);
+    },
+    open(name, text) {
+      const file = readWorksheetText(text);
+      if (file.kind === "worksheet") {
+        apply({ kind: "replace", draft: draftOf(file.worksheet) }, notices.opened(name));
+      } else {
+        notice.value = { ...told(notices.notWorksheet(name)), lines: file.faults.map(faultLine) };
+      }
+    },
+    save() {
+      const { worksheet, faults, wanting } = reading.value;
+      if (worksheet === null) {
+        notice.value = { ...told(notices.notSaved), fields: [...Object.keys(faults), ...wanting] };
+        return;
+      }
+      const name = fileName(worksheet);
+      ports.saveFile(name, textOfFile(worksheet));
+      notice.value = told(notices.saved(name));
+    },
+    refuseFile() {
+      notice.value = told(notices.notFile);
+    },
+    keepNow,
+  };
+}
+
+function told(says: string): Notice {
+  return { says, lines: [], fields: [] };
+}
