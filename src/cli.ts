@@ -69,10 +69,16 @@ function askedBy(argv: readonly string[]): Asked | Ending {
     return { status: 2, error: fault("COMMAND", name, `one of ${commands.join(", ")}`) };
   }
   if (file === undefined) {
-    return { status: 2, error: fault("FILE", null, "the path of a worksheet, or - for standard input") };
+    return {
+      status: 2,
+      error: fault("FILE", null, "the path of a worksheet, or - for standard input"),
+    };
   }
   if (command === "render" && !/\.(wav|vtt)$/i.test(out)) {
-    return { status: 2, error: fault("OUT", out === "" ? null : out, "a path that ends in .wav or .vtt") };
+    return {
+      status: 2,
+      error: fault("OUT", out === "" ? null : out, "a path that ends in .wav or .vtt"),
+    };
   }
   const gap = Number(values.gap);
   if (values.gap.trim() === "" || !(gap >= 0 && gap <= 3600)) {

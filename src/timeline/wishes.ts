@@ -49,6 +49,8 @@ const MARKS = [120, 105, 90, 75, 60, 55, 50, 45, 40, 35, 30, 25, 20, 15, 10, 5, 
 /** How many bouts of a bath after the first are announced in words; after that the count-in is enough. */
 const SOON_BOUTS = 2;
 const TAP_REMINDERS = 3;
+/** A bath moved without a break for no longer than this, seconds, needs no word that it goes on. */
+const LONG_BOUT = 28;
 
 /** The first words after a press begin here, once the press itself has been answered by its tone. */
 const AFTER_PRESS = 0.4;
@@ -188,7 +190,10 @@ function agitationWishes(
       weight: weights.agitate,
     });
     const tellsHow = ends.length === 0 ? "agitate.through" : "agitate.turn";
-    if (tellsHow === "agitate.through" || (method === "inversion" && stay.bath === "developer")) {
+    const long = stay.pourOut - at > LONG_BOUT;
+    if (
+      tellsHow === "agitate.through" ? long : method === "inversion" && stay.bath === "developer"
+    ) {
       const from = at + toneSeconds.agitate + 3;
       wishes.push({
         ...no,

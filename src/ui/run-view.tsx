@@ -1,0 +1,177 @@
+// The run's screen: the next thing to do across the whole of it, and the whole of it one control.
+// In a dark section every pixel is black, the pointer too; what can be pressed is still there.
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Session } from "../live/runs.ts";
+import { isPress } from "./press-events.ts";
+import { type RunScreen, runScreenOf } from "./run-model.ts";
+import { duringRun } from "./run-words.ts";
+
+export interface RunViewPorts {
+  /** Ends the run that is on; the record stays. */
+  readonly leave: () => void;
+  /** Ends the run and shows its record. */
+  readonly toWriteUp: () => void;
+  /** Keeps the screen from sleeping, or lets it; in the dark it is let. */
+  readonly keepAwake: (on: boolean) => void;
+  /** Calls back a few times a second, for what is shown only. */
+  readonly often: (show: () => void) => () => void;
+}
+
+interface Props {
+  readonly session: Session;
+  readonly ports: RunViewPorts;
+}
+
+export function RunView({ session, ports }: Props) {
+  const screen = useScreen(session, ports);
+  const [leaving, setLeaving] = useState(false);
+  const view = useRef<HTMLDivElement>(null);
+  const { run } = session;
+  const dark = screen.dark;
+
+  useEffect(() => {
+    view.current?.querySelector<HTMLElement>(".run-press")?.focus();
+  }, []);
+  useEffect(() => {
+    ports.keepAwake(!dark);
+    document.documentElement.classList.toggle("black", dark);
+    return () => {
+      ports.keepAwake(false);
+      document.documentElement.classList.remove("black");
+    };
+  }, [dark, ports]);
+  useEffect(() => {
+    function keyDown(event: KeyboardEvent): void {
+      if (!isPress(event)) return;
+      // Prevented, so that the focused control is not pressed a second time by the same key.
+      event.preventDefault();
+      run.press();
+    }
+    const keyUp = (event: KeyboardEvent) => {
+      if (isPress(event)) event.preventDefault();
+    };
+    window.addEventListener("keydown", keyDown);
+    window.addEventListener("keyup", keyUp);
+    return () => {
+      window.removeEventListener("keydown", keyDown);
+      window.removeEventListener("keyup", keyUp);
+    };
+  }, [run]);
+
+  return (
+    <div ref={view} class={dark ? "run dark" : "run"} role="dialog" aria-label={duringRun.name}>
+      <button
+        type="button"
+        class="run-press"
+        aria-label={duringRun.press}
+        onPointerDown={(event) => {
+          if (event.isPrimary && event.button === 0) run.press();
+        }}
+        // A press that came from neither finger nor key: assistive technology acts by click alone.
+        onClick={(event) => {
+          if (event.detail === 0) run.press();
+        }}
+      >
+        {!dark && <Shown screen={screen} />}
+      </button>
+      {screen.kind === "over" && (
+        <p class="run-over">
+          <button type="button" onClick={ports.toWriteUp}>
+            {duringRun.toWriteUp}
+          </button>
+        </p>
+      )}
+      <div class="run-tools">
+        {leaving ? (
+          <>
+            <p>{screen.kind === "timed" ? duringRun.leaveTimed : duringRun.leaveWaiting}</p>
+            <button type="button" onClick={ports.leave}>
+              {duringRun.leave}
+            </button>
+            <button type="button" onClick={() => setLeaving(false)}>
+              {duringRun.stay}
+            </button>
+          </>
+        ) : (
+          <>
+            <button type="button" onClick={() => run.where()}>
+              {duringRun.where}
+            </button>
+            <button
+              type="button"
+              onClick={() => (screen.kind === "over" ? ports.leave() : setLeaving(true))}
+            >
+              {duringRun.leave}
+            </button>
+          </>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** The screen as of now, drawn anew only when something on it has changed. */
+function useScreen(session: Session, ports: RunViewPorts): RunScreen {
+  const read = () => runScreenOf(session.run.position(), session.worksheet.tank.method);
+  const [screen, setScreen] = useState(read);
+  useEffect(
+    () =>
+      ports.often(() =>
+        setScreen((before) => {
+          const now = read();
+          return JSON.stringify(now) === JSON.stringify(before) ? before : now;
+        }),
+      ),
+    [session, ports],
+  );
+  return screen;
+}
+
+function Shown({ screen }: { readonly screen: RunScreen }) {
+  switch (screen.kind) {
+    case "timed":
+      return (
+        <span class="run-timed">
+          <span class="run-now">
+            {screen.title}
+            {screen.now !== null && ` · ${duringRun.now}: ${screen.now}`}
+          </span>
+          {screen.next !== null && (
+            <span class="run-next">
+              {screen.next} <span class="run-in">{duringRun.in(screen.nextIn)}</span>
+            </span>
+          )}
+          <span class="run-left" style={{ "--digits": screen.left.length }}>
+            {screen.left}
+          </span>
+          <span class="run-label">{screen.leftLabel}</span>
+          <span class="run-then">{screen.after}</span>
+        </span>
+      );
+    case "waiting":
+      return (
+        <span class="run-waiting">
+          {screen.title !== null && <span class="run-now">{screen.title}</span>}
+          <Said lines={screen.says} />
+          <span class="run-next">{duringRun.waiting}</span>
+          <span class="run-then">{duringRun.waitingFor(screen.next)}</span>
+        </span>
+      );
+    case "over":
+      return (
+        <span class="run-waiting">
+          <Said lines={screen.says} />
+          <span class="run-next">{duringRun.over}</span>
+          <span class="run-then">{duringRun.overHint}</span>
+        </span>
+      );
+  }
+}
+
+const Said = ({ lines }: { readonly lines: readonly string[] }) => (
+  <span class="run-said">
+    {lines.map((line) => (
+      <span key={line}>{line} </span>
+    ))}
+  </span>
+);

@@ -1,0 +1,68 @@
+// Every word that Lights out shows, as data. What the voice says stands in audio-scripts/.
+import type { Deed } from "../process/moments.ts";
+
+/** What the hands are to do, large enough to read across a room; by method where hands differ. */
+export const deedWords: { readonly [deed in Deed]: string } = {
+  "pour-in": "Pour in",
+  full: "Full",
+  agitate: "Invert",
+  invert: "Invert",
+  rest: "Rest",
+  tap: "Tap",
+  "pour-out": "Pour out",
+  empty: "Empty",
+};
+
+export const agitateWords: { readonly [method: string]: string } = {
+  inversion: "Invert",
+  twist: "Twist",
+  rotary: "Roll",
+  tray: "Shuffle",
+  hanger: "Lift",
+};
+
+export const beforeRun = {
+  noWorksheet: "The run follows a worksheet, and yours is not whole yet.",
+  toWorkOut: "Go to Work out",
+  ahead: "What will be led",
+  develop: (label: string, time: string) => `${label}, developed for ${time}`,
+  mix: (mix: string) => `Mixed from ${mix}.`,
+  how: "How it is pressed",
+  once: "One press anywhere on the screen, or any key, goes on to the next step.",
+  twice:
+    "Two presses in a row say where we are and what comes next. So does one, while a bath is running.",
+  clock: "Once the developer is in, nothing waits: the clock in the tank never stops.",
+  dark: "From “Lights out” until the lid is locked the screen is black, pointer and all. Black is not off: turn the device face down.",
+  volume: "Set the volume so that the tones carry over running water.",
+  stops: "Before this is run",
+  accept: "I have read this, and go on all the same.",
+  begin: "Begin",
+  beginHint: "the first press; the voice takes over from here",
+  fetching: "Fetching the voice…",
+  failed:
+    "The voice could not be fetched, so nothing was begun. A network is needed once, the first time.",
+  again: "Try again",
+} as const;
+
+export const duringRun = {
+  name: "The run",
+  press: "Press anywhere to go on",
+  where: "Where are we?",
+  leave: "Leave the run",
+  leaveTimed: "The clock in the tank goes on without you. Leave the run?",
+  leaveWaiting: "Leave the run? What was done so far is kept in Write up.",
+  stay: "Stay",
+  now: "Now",
+  next: "Next",
+  in: (time: string) => `in ${time}`,
+  after: (deed: string, time: string) => `then ${deed.toLowerCase()}, in ${time}`,
+  leftIn: (bath: string) => `left in the ${bath}`,
+  untilPour: "until the pour",
+  emptying: "until it is empty",
+  waiting: "Press",
+  waitingFor: (title: string) => `to begin: ${title}`,
+  said: "What was said",
+  over: "Done",
+  overHint: "The film is hanging. What was done is in Write up.",
+  toWriteUp: "Go to Write up",
+} as const;
