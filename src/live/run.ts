@@ -3,7 +3,7 @@
 import type { Script } from "../script/script.ts";
 import type { Lengths } from "../timeline/lengths.ts";
 import type { Cue, Timeline } from "../timeline/score.ts";
-import { toneSeconds } from "../tones/designs.ts";
+import { comingCues } from "./coming.ts";
 import { mayBeLate } from "./lateness.ts";
 import { notBegun, type Position, positionOf } from "./position.ts";
 import { type Pressing, pressed } from "./presses.ts";
@@ -46,8 +46,6 @@ export interface RunParts {
 
 /** Sounds are placed this far ahead, seconds: far enough for any stall, and never thousands at once. */
 const HORIZON = 40;
-/** While a run waits, a soft tone this often says that it lives, seconds. */
-const WAITING_CONFIRM = 30;
 /** An answer begins no sooner than this after its press, seconds. */
 const ANSWER_AFTER = 0.25;
 
@@ -83,25 +81,14 @@ export function openRun(parts: RunParts): LiveRun {
   function look(): void {
     const now = player.now();
     const to = now + HORIZON;
-    for (const { cue, at } of comingCues(placedTo, to)) {
+    const section = sectionNow();
+    const coming =
+      section === undefined ? [] : comingCues(section, pressing.begun.pressedAt, placedTo, to);
+    for (const { cue, at } of coming) {
       if (at >= now - mayBeLate[cue.kind]) place(cue, Math.max(at, now));
     }
     placedTo = to;
     placed = placed.filter((each) => each.until > now);
-  }
-
-  function comingCues(from: number, to: number): readonly { cue: Cue; at: number }[] {
-    const section = sectionNow();
-    const { pressedAt } = pressing.begun;
-    if (section === undefined) return [];
-    const timed = section.cues.map((cue) => ({ cue, at: pressedAt + cue.at }));
-    const ends = Math.max(section.seconds, section.cues.at(-1)?.until ?? 0) + pressedAt;
-    const first = Math.max(0, Math.ceil((from - ends) / WAITING_CONFIRM - 1));
-    const waiting = [];
-    for (let n = first + 1; ends + n * WAITING_CONFIRM < to; n += 1) {
-      waiting.push({ cue: aliveCue, at: ends + n * WAITING_CONFIRM });
-    }
-    return [...timed, ...waiting].filter(({ at }) => at >= from && at < to);
   }
 
   function press(): void {
@@ -179,15 +166,6 @@ export function openRun(parts: RunParts): LiveRun {
     },
   };
 }
-
-const aliveCue: Cue = {
-  at: 0,
-  until: toneSeconds.confirm,
-  channel: "tone",
-  kind: "confirm",
-  moment: null,
-  sounds: ["confirm"],
-};
 
 function spoken(phrases: readonly string[], seconds: number): Cue {
   return {

@@ -18,7 +18,8 @@ import { quietOf } from "./quiet.ts";
 import type { Cue, Left, Section, Timeline } from "./score.ts";
 import { confirmCue, signalsOf } from "./signals.ts";
 import { titleOf } from "./titles.ts";
-import { type Wish, wishesOf } from "./wishes.ts";
+import type { Wish } from "./wish.ts";
+import { wishesOf } from "./wishes.ts";
 
 /** A silence longer than this in a timed bath is broken, seconds; the promise is 60. */
 const SILENCE = 45;

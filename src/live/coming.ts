@@ -1,0 +1,32 @@
+// A section and a window of time in, the cues that start in it out: `[from, to)`, so that windows laid
+// end to end sound each cue once. After the section's end a soft tone goes on saying that the run lives.
+
+import type { Cue, Section } from "../timeline/score.ts";
+import { confirmCue } from "../timeline/signals.ts";
+
+/** Seconds between two such tones. */
+const WAITING_CONFIRM = 30;
+
+export interface Coming {
+  readonly cue: Cue;
+  /** Seconds on the audio clock. */
+  readonly at: number;
+}
+
+export function comingCues(
+  section: Section,
+  pressedAt: number,
+  from: number,
+  to: number,
+): readonly Coming[] {
+  const timed = section.cues.map((cue) => ({ cue, at: pressedAt + cue.at }));
+  const end = pressedAt + Math.max(section.seconds, section.cues.at(-1)?.until ?? 0);
+  const waiting: Coming[] = [];
+  const first = Math.max(1, Math.ceil((from - end) / WAITING_CONFIRM));
+  for (let n = first; end + n * WAITING_CONFIRM < to; n += 1) {
+    waiting.push({ cue: alive, at: end + n * WAITING_CONFIRM });
+  }
+  return [...timed, ...waiting].filter(({ at }) => at >= from && at < to);
+}
+
+const alive = confirmCue(0);
