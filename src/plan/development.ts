@@ -4,7 +4,7 @@ import { reuseFactor } from "../trade/capacity.ts";
 import { type Drift, driftedSeconds, temperatureAfter } from "../trade/drift.ts";
 import { usualMethodFactor } from "../trade/method.ts";
 import { ratingFactor, usualPerStop } from "../trade/rating.ts";
-import { scaled, type TimeCurve, timeAt } from "../trade/time-temperature.ts";
+import { scaled, type TimeCurve, type TimePoint, timeAt } from "../trade/time-temperature.ts";
 import { longestSeconds } from "../units/clock-time.ts";
 import { toCelsius } from "../units/temperature.ts";
 import {
@@ -21,10 +21,8 @@ export interface Drifting {
   readonly drift: Drift;
   /** Seconds in place of those at a steady temperature. */
   readonly seconds: number;
-  /** °C at the end of them. */
-  readonly endsAt: number;
-  /** °C half-way through, and the seconds there: by hand, the sum comes close to these. */
-  readonly halfTime: { readonly celsius: number; readonly seconds: number };
+  /** At the start, half-way through and at the end: enough to do the sum by hand. */
+  readonly points: readonly [TimePoint, TimePoint, TimePoint];
 }
 
 /** Seconds and °C, unrounded but for `seconds`. */
@@ -90,13 +88,11 @@ export function developmentOf({ films, developer, tank }: Worksheet): Developmen
 
 function driftingOf(curve: TimeCurve, drift: Drift): Drifting {
   const seconds = driftedSeconds(curve, drift);
-  const middle = temperatureAfter(drift, seconds / 2);
-  return {
-    drift,
-    seconds,
-    endsAt: temperatureAfter(drift, seconds),
-    halfTime: { celsius: middle, seconds: timeAt(curve, middle) },
+  const point = (after: number): TimePoint => {
+    const celsius = temperatureAfter(drift, after);
+    return { celsius, seconds: timeAt(curve, celsius) };
   };
+  return { drift, seconds, points: [point(0), point(seconds / 2), point(seconds)] };
 }
 
 /** To whole seconds, half up; a millionth is added so that 486.5 kept as 486.4999… still goes up. */

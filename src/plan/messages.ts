@@ -23,7 +23,7 @@ export function extrapolated(beyond: Beyond, tooFar: boolean): Warning {
   const row = writeTemperature(inDegreesOf(bath, nearest));
   const why = tooFar
     ? "so far from the rows that the time cannot be trusted"
-    : "so the time follows their slope beyond where it is known";
+    : "so the time follows a slope that is not known there";
   return {
     id: "extrapolated",
     severity: tooFar ? "stop" : "caution",
@@ -70,10 +70,12 @@ export function shortDevelopment(seconds: number): Warning {
 }
 
 export function longerThanADay(exact: number): Warning {
+  const hours = Math.ceil(exact / 3600);
+  const length = hours > 1000 ? "more than 1000 hours" : `${hours} hours`;
   return {
     id: "longer-than-a-day",
     severity: "stop",
-    text: `Development works out at ${writeNumber(exact / 3600, 0)} hours and is cut to 24:00:00, which is not what was worked out. Look for a slip in the leaflet's rows, the temperatures or the ratings.`,
+    text: `Development works out at ${length} and is cut to 24:00:00, which is not what was worked out. Look for a slip in the leaflet's rows, the temperatures or the ratings.`,
   };
 }
 
@@ -116,7 +118,7 @@ export function stockShort(it: ShortStock): Warning {
   return {
     id: "stock-short",
     severity: "stop",
-    text: `${writeVolume(it.tank)} of ${it.dilution} holds ${volume(it.stock)} of stock, and ${filmCount(it.films)} of 80 sq in needs ${volume(it.needed)}: the developer would be used up before the film is done. A tank volume of ${volume(it.wanted)} would do; ${writeVolume(it.tank)} serves ${filmCount(it.served)} of 80 sq in.`,
+    text: `${writeVolume(it.tank)} of ${it.dilution} holds ${volume(it.stock)} of stock, but ${volume(it.needed)} is needed for ${filmCount(it.films)} of 80 sq in: the developer would be used up before the film is done. A tank volume of ${volume(it.wanted)} would do; ${writeVolume(it.tank)} serves ${filmCount(it.served)} of 80 sq in.`,
   };
 }
 

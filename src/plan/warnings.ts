@@ -98,12 +98,11 @@ function temperatureWarnings(
     const degrees = celsius - outside.nearest;
     found.push(messages.extrapolated({ bath, nearest: outside.nearest, degrees }, tooFar));
   }
-  const end = drifting && beyond(base.rows, drifting.endsAt);
+  const endsAt = drifting?.points[2].celsius ?? celsius;
+  const end = beyond(base.rows, endsAt);
   if (end && end.degrees > Math.max(carefulBeyond, outside?.degrees ?? 0) + sameTemperature) {
-    const degrees = drifting.endsAt - end.nearest;
-    found.push(
-      messages.driftExtrapolated({ bath, nearest: end.nearest, degrees }, drifting.endsAt),
-    );
+    const degrees = endsAt - end.nearest;
+    found.push(messages.driftExtrapolated({ bath, nearest: end.nearest, degrees }, endsAt));
   }
   if (process === "bw-negative" && celsius < workableRange.from) {
     found.push(messages.temperatureRange(bath, "below"));

@@ -45,9 +45,9 @@ function rowsLine({ base, film }: Development): WorkingLine {
 }
 
 function temperatureLine(developer: Developer, development: Development): WorkingLine {
-  const { celsius, curve, atTemperature } = development;
+  const { base, celsius, curve, atTemperature } = development;
   const bath = writeTemperature(developer.temperature);
-  const own = curve.points.some((it) => Math.abs(it.celsius - celsius) <= sameTemperature);
+  const own = base.rows.some((it) => Math.abs(it.celsius - celsius) <= sameTemperature);
   const [from, to] = pairFor(curve, celsius);
   const expression = own
     ? `the bath is at ${bath}, as a row is: its time as it stands`
@@ -118,18 +118,23 @@ function ratingLines(developer: Developer, development: Development): WorkingLin
   ];
 }
 
+/** The integral in words, and Simpson's rule over it, which a pocket calculator can do. */
 function driftLines(developer: Developer, { drifting }: Development): WorkingLine[] {
   if (!drifting) return [];
   const temperature = (celsius: number) =>
     writeTemperature(inDegreesOf(developer.temperature, celsius));
-  const { drift, endsAt, halfTime } = drifting;
+  const { drift, points } = drifting;
+  const [start, middle, end] = points.map(
+    (it) => `${writeClockTime(it.seconds)} (${temperature(it.celsius)})`,
+  );
+  const [a, b, c] = points.map((it) => writeNumber(it.seconds, 1));
   return [
     {
       label: "Drift",
       expression:
-        `from ${temperature(drift.start)} half-way to ${temperature(drift.room)} every ${writeNumber(drift.halfway, 1)} min; ` +
-        `each moment counts for 1 / (the time at its temperature), and the sum reaches 1 after ${seconds(drifting.seconds)}, at ${temperature(endsAt)}. ` +
-        `By hand: half-way through it is ${temperature(halfTime.celsius)}, where the time is ${writeClockTime(halfTime.seconds)}`,
+        `half-way to ${temperature(drift.room)} every ${writeNumber(drift.halfway, 1)} min. ` +
+        `The time is ${start} at the start, ${middle} half-way through and ${end} at the end: ` +
+        `6 / (1 / ${a} + 4 / ${b} + 1 / ${c}) = ${seconds(drifting.seconds)}`,
       result: writeClockTime(drifting.seconds),
     },
   ];

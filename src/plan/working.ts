@@ -60,7 +60,7 @@ function stockLines({ developer, films, tank }: Worksheet, { mix }: Planned): Wo
     area,
     {
       label: "Stock needed",
-      expression: `${filmCount(count)} × ${writeVolume(developer.stockPerFilm)} = ${wanted}, which ${total} of ${writeDilution(parts)} holds; this mix holds ${inTank}`,
+      expression: `${filmCount(count)} × ${writeVolume(developer.stockPerFilm)} = ${wanted}; that is in ${total} of ${writeDilution(parts)}, and this mix holds ${inTank}`,
       result: wanted ?? "",
     },
   ];
