@@ -19,24 +19,30 @@ export interface WorksheetStore {
 
 const KEY = "worksheet";
 
-/** @param name of the database; the tests take one each. */
-export function worksheetStore(name = "tankside-worksheet"): WorksheetStore {
+/** A store that has not answered after so long will not: some browsers leave an opening hanging, ms. */
+const PATIENCE = 3000;
+
+export function worksheetStore(): WorksheetStore {
   let opened: UseStore | null = null;
+  let refused = false;
   // Opened at the first use, and inside the promise: `indexedDB` may be missing, or throw by its very name.
   const store = () => {
-    opened ??= createStore(name, "kept");
+    opened ??= createStore("tankside-worksheet", "kept");
     return opened;
   };
   return {
     async load() {
       try {
-        const kept: unknown = await get(KEY, store());
+        const kept: unknown = await soon(get(KEY, store()));
         return isTexts(kept) ? { kind: "found", texts: kept } : { kind: "nothing" };
       } catch {
+        refused = true;
         return { kind: "refused" };
       }
     },
     async keep(texts) {
+      // What could not be read may still be there, and is not to be written over.
+      if (refused) return false;
       try {
         await set(KEY, texts, store());
         return true;
@@ -45,6 +51,13 @@ export function worksheetStore(name = "tankside-worksheet"): WorksheetStore {
       }
     },
   };
+}
+
+function soon<T>(answer: Promise<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => reject(new Error("no answer from the store")), PATIENCE);
+    answer.then(resolve, reject).finally(() => clearTimeout(timer));
+  });
 }
 
 function isTexts(kept: unknown): kept is KeptTexts {

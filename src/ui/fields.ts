@@ -89,11 +89,21 @@ export const rowParts = {
 } as const;
 
 export type RowList = keyof typeof rowParts;
+export const rowLists = Object.keys(rowParts) as readonly RowList[];
+
+export function isRowList(path: string): path is RowList {
+  return Object.hasOwn(rowParts, path);
+}
+
+/** Fields that may be empty until another one is filled in: where they are wanted, the reason is told. */
+export const wantedByOthers: readonly FieldPattern[] = [
+  "films[].boxSpeed",
+  "tank.room",
+  "tank.halfway",
+];
 
 /** Which list and row a path stands in, or null. */
 export function rowOf(path: string): { readonly list: RowList; readonly at: number } | null {
   const [, list, at] = /^([\w.]+)\[(\d+)\]/.exec(path) ?? [];
-  return list !== undefined && Object.hasOwn(rowParts, list)
-    ? { list: list as RowList, at: Number(at) }
-    : null;
+  return list !== undefined && isRowList(list) ? { list, at: Number(at) } : null;
 }

@@ -18,6 +18,7 @@ export function Rows({ list, children }: RowsProps) {
   const workOut = useWorkOut();
   const count = useComputed(() => rowCount(workOut.draft.value, list)).value;
   const add = useRef<HTMLButtonElement>(null);
+  const fault = useComputed(() => workOut.reading.value.faults[list]).value;
   const words = rowWords[list];
   return (
     <div class="rows">
@@ -45,6 +46,7 @@ export function Rows({ list, children }: RowsProps) {
           </div>
         </fieldset>
       ))}
+      {fault && <p class="fault">{fault}</p>}
       <button
         type="button"
         class="plain"

@@ -70,8 +70,9 @@ export const notices = {
 };
 
 export const rowWords = {
-  films: { one: (n: number) => `Film ${n}`, add: "Add another film" },
+  films: { all: "Films", one: (n: number) => `Film ${n}`, add: "Add another film" },
   "developer.leaflet": {
+    all: "Rows of the leaflet",
     one: (n: number) => `Row ${n}`,
     add: "Add a row of the leaflet",
   },
@@ -98,6 +99,8 @@ export const more = {
 
 export const faultWords = {
   holds: (typed: string, may: string) => `“${typed}” cannot be used. It may hold ${may}.`,
+  list: (may: string) => `What stands here is not enough. It may hold ${may}.`,
+  needed: (may: string) => `Needed: ${may}.`,
   readAs: (meaning: string) => `Read as ${meaning}.`,
   lent: (meaning: string) =>
     `Read as ${meaning}, the unit you used last. Write another beside it to change that.`,

@@ -1,14 +1,13 @@
 // A draft in; out come the worksheet and its plan, or what stands in their way, field by field.
 // Pure: the screen only shows what this returns, and the stages below never see what was typed.
 
-import type { Fault } from "../plan/faults.ts";
 import { type Plan, planOf } from "../plan/plan.ts";
 import { readWorksheet } from "../plan/read-worksheet.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { processBaths } from "../trade/baths.ts";
 import { type Draft, rowCount } from "./draft.ts";
 import { withNames } from "./field-names.ts";
-import { fieldKinds, kindOf, patternOf, type RowList, rowParts } from "./fields.ts";
+import { fieldKinds, kindOf, patternOf, rowLists, wantedByOthers } from "./fields.ts";
 import { readField, units, unitTyped } from "./read-field.ts";
 import { faultWords } from "./words.ts";
 
@@ -44,6 +43,41 @@ export function typedInto(draft: Draft, path: string, text: string): Draft {
 }
 
 export function readDraft(draft: Draft): DraftReading {
+  const { candidate, faults, meanings } = gathered(draft);
+  const result = readWorksheet(candidate);
+  const wanting: string[] = [];
+  for (const fault of result.kind === "faults" ? result.faults : []) {
+    const path = fieldOf(fault.path);
+    const pattern = patternOf(path);
+    const text = (draft[path] ?? "").trim();
+    if (path in faults || wanting.includes(path)) continue;
+    if (text !== "") faults[path] = faultWords.holds(text, withNames(fault.may));
+    else if (pattern === null) faults[path] = faultWords.list(withNames(fault.may));
+    else {
+      wanting.push(path);
+      if (wantedByOthers.includes(pattern))
+        meanings[path] = faultWords.needed(withNames(fault.may));
+    }
+  }
+  const whole = result.kind === "worksheet" && Object.keys(faults).length === 0;
+  const worksheet = whole ? result.worksheet : null;
+  return {
+    worksheet,
+    plan: worksheet && planOf(worksheet),
+    faults,
+    wanting: wanting.sort(inPageOrder),
+    meanings,
+  };
+}
+
+interface Gathered {
+  /** What the draft says, in the worksheet's shape and by no means sure to be one. */
+  readonly candidate: Record<string, unknown>;
+  readonly faults: Record<string, string>;
+  readonly meanings: Record<string, string>;
+}
+
+function gathered(draft: Draft): Gathered {
   const candidate: Record<string, unknown> = {
     tankside: 1,
     developer: {},
@@ -51,7 +85,7 @@ export function readDraft(draft: Draft): DraftReading {
     agitation: {},
     clock: {},
   };
-  for (const list of Object.keys(rowParts) as RowList[]) {
+  for (const list of rowLists) {
     setAt(candidate, list, []);
     for (let row = 0; row < rowCount(draft, list); row++) setAt(candidate, `${list}[${row}]`, {});
   }
@@ -71,27 +105,7 @@ export function readDraft(draft: Draft): DraftReading {
   }
   completeStops(candidate);
   completeBaths(candidate, draft);
-
-  const result = readWorksheet(candidate);
-  const wanting: string[] = [];
-  if (result.kind === "faults") {
-    for (const fault of result.faults) {
-      const path = fieldOf(fault.path);
-      if (path in faults || wanting.includes(path)) continue;
-      const text = (draft[path] ?? "").trim();
-      if (text === "" && patternOf(path) !== null) wanting.push(path);
-      else faults[path] = sentenceOf(fault, text);
-    }
-  }
-  const whole = result.kind === "worksheet" && Object.keys(faults).length === 0;
-  const worksheet = whole ? result.worksheet : null;
-  return {
-    worksheet,
-    plan: worksheet && planOf(worksheet),
-    faults,
-    wanting: wanting.sort(inPageOrder),
-    meanings,
-  };
+  return { candidate, faults, meanings };
 }
 
 /** Paths in the order in which their fields stand on the page. */
@@ -123,10 +137,6 @@ function fieldOf(path: string): string {
     if (patternOf(inner) !== null) return inner;
   }
   return path;
-}
-
-function sentenceOf(fault: Fault, text: string): string {
-  return faultWords.holds(text === "" ? fault.holds : text, withNames(fault.may));
 }
 
 function sameText(typed: string, meaning: string): boolean {

@@ -1,0 +1,46 @@
+// Stand-ins for the world of Work out: a store in memory, files caught as they are saved, a clock
+// that moves when the test says so.
+import type { Found, KeptTexts } from "../../src/logbook/worksheet-store.ts";
+import type { Ports } from "../../src/ui/work-out-state.ts";
+
+interface World {
+  readonly ports: Ports;
+  readonly kept: KeptTexts[];
+  readonly saved: { readonly name: string; readonly text: string }[];
+  /** Lets so many ms go by. */
+  pass(ms: number): void;
+}
+
+export function world(found: Found = { kind: "nothing" }, willKeep = true): World {
+  const kept: KeptTexts[] = [];
+  const saved: { name: string; text: string }[] = [];
+  let now = 0;
+  let waiting: { readonly at: number; readonly act: () => void }[] = [];
+  return {
+    kept,
+    saved,
+    ports: {
+      store: {
+        load: async () => found,
+        keep: async (texts) => {
+          if (willKeep) kept.push(texts);
+          return willKeep;
+        },
+      },
+      saveFile: (name, text) => saved.push({ name, text }),
+      after(ms, act) {
+        const entry = { at: now + ms, act };
+        waiting.push(entry);
+        return () => {
+          waiting = waiting.filter((it) => it !== entry);
+        };
+      },
+    },
+    pass(ms) {
+      now += ms;
+      const due = waiting.filter(({ at }) => at <= now);
+      waiting = waiting.filter(({ at }) => at > now);
+      for (const { act } of due) act();
+    },
+  };
+}
