@@ -22,6 +22,10 @@ import {
 import { clockTimeMay, clockTimePattern, readClockTime } from "../units/clock-time.ts";
 import { fahrenheitFromCelsius } from "../units/temperature.ts";
 import type { Reading } from "../units/typed-text.ts";
+import { mlPerFlOz } from "../units/volume.ts";
+import { writeNumber } from "../units/written-number.ts";
+
+const span = (from: number, to: number) => `${writeNumber(from)} to ${writeNumber(to)}`;
 
 /** A number with both ends included. `of` says what it measures. */
 export function number(from: number, to: number, of: string) {
@@ -29,7 +33,7 @@ export function number(from: number, to: number, of: string) {
     anyNumber(),
     minValue(from),
     maxValue(to),
-    description(`a number from ${from} to ${to}: ${of}`),
+    description(`a number from ${span(from, to)}: ${of}`),
   );
 }
 
@@ -39,7 +43,7 @@ export function whole(from: number, to: number, of: string) {
     integer(),
     minValue(from),
     maxValue(to),
-    description(`a whole number from ${from} to ${to}: ${of}`),
+    description(`a whole number from ${span(from, to)}: ${of}`),
   );
 }
 
@@ -97,21 +101,22 @@ export function temperature(from: number, to: number, of: string) {
       strictObject({ f: number(fromF, toF, "degrees Fahrenheit") }),
     ]),
     description(
-      `a temperature, { "c": 20 } or { "f": 68 }, from ${from} to ${to} °C or ${fromF} to ${toF} °F: ${of}`,
+      `a temperature, { "c": 20 } or { "f": 68 }, from ${span(from, to)} °C or ${span(fromF, toF)} °F: ${of}`,
     ),
   );
 }
 
-/** ml from and to; US fluid ounces have round bounds of their own within them. */
+/** ml from and to; the bounds in US fluid ounces are the nearest round ones within. */
 export function volume(from: number, to: number, of: string) {
-  const [fromOz, toOz] = [Math.ceil(from / 0.29) / 100, Math.floor(to / 30)];
+  const fromOz = Math.ceil((from / mlPerFlOz) * 100) / 100;
+  const toOz = Math.floor(to / mlPerFlOz);
   return pipe(
     union([
       strictObject({ ml: number(from, to, "millilitres") }),
       strictObject({ flOz: number(fromOz, toOz, "US fluid ounces") }),
     ]),
     description(
-      `a volume, { "ml": 600 } or { "flOz": 20 }, from ${from} to ${to} ml or ${fromOz} to ${toOz} US fl oz: ${of}`,
+      `a volume, { "ml": 600 } or { "flOz": 20 }, from ${span(from, to)} ml or ${span(fromOz, toOz)} US fl oz: ${of}`,
     ),
   );
 }

@@ -4,13 +4,13 @@ import { filmsServed, stockSuffices } from "../trade/capacity.ts";
 import { totalHolding } from "../trade/dilution.ts";
 import { beyond, sameTemperature } from "../trade/time-temperature.ts";
 import { longestSeconds } from "../units/clock-time.ts";
-import { readFilmSize } from "../units/film-size.ts";
 import { writeDilution } from "../units/parts.ts";
 import { toCelsius } from "../units/temperature.ts";
 import { mlPerFlOz, toMillilitres } from "../units/volume.ts";
 import { baseTimeFor, byRating, effectiveRating, type LeafletPoint } from "./base-time.ts";
 import type { Development } from "./development.ts";
-import { fillSeconds, pouringSeconds } from "./fills.ts";
+import { pouringSeconds } from "./fills.ts";
+import { nominalFilms } from "./film-area.ts";
 import * as messages from "./messages.ts";
 import type { Plan, Warning } from "./plan.ts";
 import { dilutionOf } from "./planned-baths.ts";
@@ -38,7 +38,7 @@ export function warningsFor(
   planned: Planned,
 ): readonly Warning[] {
   return [
-    ...leafletWarnings(development.leaflet),
+    ...leafletWarnings(development),
     ...ratingWarnings(worksheet.films, development.leaflet),
     ...temperatureWarnings(worksheet, development),
     ...lengthWarnings(development),
@@ -48,9 +48,10 @@ export function warningsFor(
   ];
 }
 
-/** Rows are compared with the next warmer one of the same rating. */
-function leafletWarnings(leaflet: readonly LeafletPoint[]): readonly Warning[] {
-  return byRating(leaflet).flatMap(({ rows }) =>
+/** The rows used are compared among themselves, the others within their rating; each with the next warmer. */
+function leafletWarnings({ base, leaflet }: Development): readonly Warning[] {
+  const others = byRating(leaflet.filter((point) => !base.rows.includes(point)));
+  return [base.rows, ...others.map(({ rows }) => rows)].flatMap((rows) =>
     rows.flatMap((warmer, index) => {
       const colder = rows[index - 1];
       return colder && colder.seconds < warmer.seconds && !sameDegree(colder, warmer)
@@ -118,14 +119,6 @@ function lengthWarnings({ seconds, exact }: Development): readonly Warning[] {
   return seconds < evenFrom ? [messages.shortDevelopment(seconds)] : [];
 }
 
-/** Films of 80 sq in that all the films of a worksheet come to. */
-export function nominalFilms(films: readonly Film[]): number {
-  return films.reduce((sum, { size, count }) => {
-    const reading = readFilmSize(size);
-    return sum + (reading.kind === "read" ? reading.films * count : 0);
-  }, 0);
-}
-
 function stockWarnings(
   { developer, films, tank }: Worksheet,
   { mix }: Planned,
@@ -159,15 +152,12 @@ function bathWarnings(worksheet: Worksheet, { baths }: Planned): readonly Warnin
   const pouring = pouringSeconds(worksheet);
   return baths.flatMap((bath) => {
     const wish = worksheet.baths?.[bath.id];
-    // Each fill of a wash is poured by itself, so the shortest one decides.
-    const seconds = wish?.fills
-      ? Math.min(...wish.fills.map((inversions) => fillSeconds(worksheet, inversions)))
-      : bath.seconds;
-    const tooShort = seconds < pouring - 1e-9;
+    // A fill of the wash has its pouring added, so it is never too short.
+    const tooShort = wish?.fills === undefined && bath.seconds < pouring - 1e-9;
     const step = (bath.temperature ?? developer) - developer;
     const tooFar = wish?.temperature && Math.abs(step) > gentleStep + sameTemperature;
     return [
-      ...(tooShort ? [messages.bathTooShort(bath.label, seconds, pouring)] : []),
+      ...(tooShort ? [messages.bathTooShort(bath.label, bath.seconds, pouring)] : []),
       ...(tooFar ? [messages.temperatureStep(bath.label, wish.temperature, step)] : []),
     ];
   });

@@ -8,10 +8,11 @@ import { inUnitOf, toMillilitres, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
 import type { Development } from "./development.ts";
 import { fillSeconds, pouringSeconds, washInversion } from "./fills.ts";
+import { nominalFilms } from "./film-area.ts";
 import { filmCount } from "./messages.ts";
 import type { Plan, WorkingLine } from "./plan.ts";
 import { dilutionOf } from "./planned-baths.ts";
-import { nominalFilms, type Planned } from "./warnings.ts";
+import type { Planned } from "./warnings.ts";
 import { timeLines } from "./working-time.ts";
 import type { Worksheet } from "./worksheet.ts";
 
@@ -52,16 +53,20 @@ function stockLines({ developer, films, tank }: Worksheet, { mix }: Planned): Wo
     result: filmCount(count),
   };
   if (developer.stockPerFilm === undefined) return [area];
-  const needed = toMillilitres(developer.stockPerFilm) * count;
-  const [inTank, wanted] = [mix.stock, needed].map((it) => writeVolume(inUnitOf(tank.volume, it)));
   const parts = dilutionOf(developer);
-  const total = writeVolume(inUnitOf(tank.volume, totalHolding(needed, parts)));
+  const perFilm = toMillilitres(developer.stockPerFilm);
+  const volume = (millilitres: number) => writeVolume(inUnitOf(tank.volume, millilitres));
+  const needed = volume(perFilm * count);
+  const total = volume(totalHolding(perFilm * count, parts));
+  const asTyped = writeVolume(developer.stockPerFilm);
+  const inOtherUnit =
+    asTyped === volume(perFilm) ? "" : `${asTyped} a film is ${volume(perFilm)}; `;
   return [
     area,
     {
       label: "Stock needed",
-      expression: `${filmCount(count)} × ${writeVolume(developer.stockPerFilm)} = ${wanted}; that is in ${total} of ${writeDilution(parts)}, and this mix holds ${inTank}`,
-      result: wanted ?? "",
+      expression: `${inOtherUnit}${filmCount(count)} × ${volume(perFilm)} = ${needed}; that is in ${total} of ${writeDilution(parts)}, and this mix holds ${volume(mix.stock)}`,
+      result: needed,
     },
   ];
 }

@@ -168,7 +168,7 @@ describe("what a fault says", () => {
     [
       ["developer", "temperature"],
       { c: 20, f: 68 },
-      'developer.temperature holds { "c": 20, "f": 68 }; it may hold a temperature, { "c": 20 } or { "f": 68 }, from -10 to 110 °C or 14 to 230 °F: measured in the mixed bath, now',
+      'developer.temperature holds { "c": 20, "f": 68 }; it may hold a temperature, { "c": 20 } or { "f": 68 }, from −10 to 110 °C or 14 to 230 °F: measured in the mixed bath, now',
     ],
     [
       ["developer", "temperature"],

@@ -150,6 +150,13 @@ describe("leaflet-backwards", () => {
     expect(withDeveloper({ leaflet: level, temperature: { c: 20 } })).toEqual([]);
   });
 
+  test("compares all the rows that are used together: those for none and those for the box speed", () => {
+    const leaflet = [row(18, "9:00", 125), row(20, "10:00")];
+    const films = [film("Gullrock 125", 125, 200)];
+    const developer = { leaflet, temperature: { c: 20 } };
+    expect(warned(changed(gullrock, { films, developer }))).toEqual(["leaflet-backwards stop"]);
+  });
+
   test("does not compare rows of different ratings", () => {
     const leaflet = [row(18, "9:00", 50), row(20, "10:00"), row(24, "14:00", 800)];
     expect(withDeveloper({ leaflet, temperature: { c: 20 } })).toEqual([]);

@@ -100,6 +100,13 @@ describe("the working, read aloud", () => {
     );
   });
 
+  test("of a recipe in ounces for a tank in millilitres turns them over first", () => {
+    const worksheet = changed(gullrock, { developer: { stockPerFilm: { flOz: 2 } } });
+    expect(line(worksheet, "Stock needed")).toBe(
+      "Stock needed: 2 fl oz a film is 59.1 ml; 1 film × 59.1 ml = 59.1 ml; that is in 236.6 ml of 1+3, and this mix holds 75 ml → 59.1 ml",
+    );
+  });
+
   test("of a rating that the leaflet has rows for says that nothing is added", () => {
     const worksheet = changed(gullrock, {
       films: [{ label: "a", size: "120", count: 1, boxSpeed: 125, exposureIndex: 250 }],
