@@ -17,7 +17,7 @@ import {
 } from "./base-time.ts";
 import type { Film, Worksheet } from "./worksheet.ts";
 
-export interface Drifting {
+interface Drifting {
   readonly drift: Drift;
   /** Seconds in place of those at a steady temperature. */
   readonly seconds: number;

@@ -36,7 +36,7 @@ export function dilutionOf(developer: Developer): Dilution {
 }
 
 /** `"Kelp MQ 1+3"`; the name alone where it is used as stock. */
-export function developerLabel(developer: Developer): string {
+function developerLabel(developer: Developer): string {
   const dilution = dilutionOf(developer);
   return dilution.water === 0 ? developer.label : `${developer.label} ${writeDilution(dilution)}`;
 }

@@ -6,8 +6,6 @@ import { type Fault, faultOf, faultsIn } from "./faults.ts";
 import type { Worksheet } from "./worksheet.ts";
 import { worksheetSchema } from "./worksheet-schema.ts";
 
-export type { Fault };
-
 export type WorksheetReading =
   | { readonly kind: "worksheet"; readonly worksheet: Worksheet }
   | { readonly kind: "faults"; readonly faults: readonly Fault[] };

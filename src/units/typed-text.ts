@@ -2,7 +2,7 @@
 // Alone, so that digits and signs of other scripts are judged in one place.
 
 /** A reader's refusal. `may` says what the text may be, fit to follow "it may hold". */
-export interface Unread {
+interface Unread {
   readonly kind: "unread";
   readonly may: string;
 }

@@ -1,6 +1,6 @@
 // Every place of a JSON value, and the value with something else there: for tests that break worksheets.
 
-export type Step = string | number;
+type Step = string | number;
 export type Place = readonly Step[];
 
 /** Every place inside a value, objects and lists themselves included; the whole is not among them. */
