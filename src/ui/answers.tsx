@@ -19,11 +19,18 @@ import { answerWords, faultWords } from "./words.ts";
 export function DevelopmentAnswer() {
   const { plan } = useWorkOut();
   const made = plan.value;
+  const stopped = made?.warnings.some(({ severity }) => severity === "stop") === true;
   return (
     <div class="answer">
       <p class="figure">
-        <span>{answerWords.develop}</span>{" "}
-        <strong>{made ? writeClockTime(made.developmentSeconds) : "—"}</strong>
+        {made ? (
+          <>
+            <span>{stopped ? answerWords.stopped : answerWords.develop}</span>{" "}
+            <strong>{writeClockTime(made.developmentSeconds)}</strong>
+          </>
+        ) : (
+          answerWords.none
+        )}
       </p>
       {made && (
         <>

@@ -53,7 +53,7 @@ function BathRow({ bath }: { readonly bath: BathFacts }) {
               <summary>{more.bath(bath.label)}</summary>
               <div class="fields">
                 <Field path={`${start}.temperature`} />
-                <Choice path={`${start}.afterwards`} />
+                <Choice path={`${start}.afterwards`} width="middling" />
                 {bath.id === "wash" && <Field path={`${start}.fills`} width="middling" />}
               </div>
               <p>{more.ownAgitation}</p>

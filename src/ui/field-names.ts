@@ -1,5 +1,7 @@
 // A path in, what a person calls that field out. Alone because the page, the list of faults and the
 // faults themselves all speak of fields, and none of them should speak in paths.
+
+import { processBaths } from "../trade/baths.ts";
 import { isRowList, patternOf, rowOf } from "./fields.ts";
 import { type FieldWords, fieldWords, rowWords } from "./words.ts";
 
@@ -8,12 +10,18 @@ export function wordsOf(path: string): FieldWords {
   return (pattern && fieldWords[pattern]) ?? { label: path };
 }
 
-/** `"Film 2: Size"`. */
+const bathLabels = new Map(
+  Object.values(processBaths).flatMap((baths) => baths.map(({ id, label }) => [id, label])),
+);
+
+/** `"Film 2: Size"`, `"Fixer: Time"`. */
 export function nameOf(path: string): string {
   if (isRowList(path)) return rowWords[path].all;
   const row = rowOf(path);
   const { label } = wordsOf(path);
-  return row ? `${rowWords[row.list].one(row.at + 1)}: ${label}` : label;
+  if (row) return `${rowWords[row.list].one(row.at + 1)}: ${label}`;
+  const bath = bathLabels.get(/^baths\.([^.]+)/.exec(path)?.[1] ?? "");
+  return bath ? `${bath}: ${label}` : label;
 }
 
 /**

@@ -49,7 +49,7 @@ export function Field({ path, width = "short", list, otherwise }: FieldProps) {
         aria-invalid={fault !== null}
         aria-describedby={describedBy(path, { hint: left, meaning, fault })}
         onInput={(event) => workOut.type(path, event.currentTarget.value)}
-        onBlur={workOut.settle}
+        onBlur={workOut.leave}
       />
       <Why path={path} why={why}>
         {left && (
@@ -78,7 +78,7 @@ export function Choice({ path, width = "long" }: Pick<FieldProps, "path" | "widt
         aria-invalid={fault !== null}
         aria-describedby={describedBy(path, { fault })}
         onChange={(event) => workOut.type(path, event.currentTarget.value)}
-        onBlur={workOut.settle}
+        onBlur={workOut.leave}
       >
         {optionsOf(path).map(([value, words]) => (
           <option key={value} value={value}>
@@ -168,7 +168,7 @@ function Why({ path, why, children }: WhyProps) {
       <div class="remarks">
         {children}
         {why && (
-          <p id={`${path}:why`} hidden={!asked}>
+          <p class="reason" id={`${path}:why`} hidden={!asked}>
             {why}
           </p>
         )}

@@ -118,10 +118,12 @@ export const faultWords = {
 
 export const answerWords = {
   develop: "Develop for",
+  /** In place of it, while a warning says stop. */
+  stopped: "Not for use yet:",
+  none: "No time yet.",
   mix: "Mix",
   stock: "stock",
   water: "water",
-  total: "in all",
   working: "Working",
   baths: "The baths, in order",
   bath: "Bath",

@@ -38,8 +38,8 @@ export interface WorkOut extends PlaceProps {
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
   type(path: string, text: string): void;
-  /** The person has left the field, or paused. */
-  settle(): void;
+  /** The person has gone on to something else. */
+  leave(): void;
   addRow(list: RowList, at: number): void;
   removeRow(list: RowList, at: number): void;
   undo(): void;
@@ -55,6 +55,8 @@ export interface WorkOut extends PlaceProps {
 
 /** A fault found while typing waits so long for the rest of the word, ms. */
 const PAUSE = 1200;
+/** And so long after its field is left: a press already under way must find its target in place, ms. */
+const PRESS = 250;
 /** Typing is kept after so long a pause, ms. */
 const KEEP_AFTER = 400;
 
@@ -101,6 +103,11 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     typing.value = null;
   }
 
+  function settleAfter(ms: number): void {
+    callOffPause();
+    callOffPause = ports.after(ms, settle);
+  }
+
   function apply(change: Change, says: string | null): void {
     settle();
     const { draft: next, inverse } = changed(draft.value, change);
@@ -133,13 +140,12 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     type(path, text) {
       // A fault already shown is not hidden again while it is being mended.
       if (!(path in reading.value.faults) || typing.value === path) {
-        callOffPause();
         typing.value = path;
-        callOffPause = ports.after(PAUSE, settle);
+        settleAfter(PAUSE);
       }
       become(typedInto(draft.value, path, text));
     },
-    settle,
+    leave: () => settleAfter(PRESS),
     addRow(list, at) {
       apply({ kind: "insert", list, at, row: blankRow(list) }, null);
     },

@@ -128,7 +128,7 @@ function Leaflet() {
           <Field path="developer.perStop.push" />
           <Field path="developer.filmsBefore" />
           <Field path="developer.perFilmBefore" />
-          <Choice path="baths.developer.afterwards" />
+          <Choice path="baths.developer.afterwards" width="middling" />
         </div>
       </details>
       <DevelopmentAnswer />

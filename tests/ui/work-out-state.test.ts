@@ -109,9 +109,11 @@ describe("a fault while typing", () => {
   });
 
   test("once shown, it stays in view until it is mended", () => {
-    const { workOut } = begun();
+    const { workOut, pass } = begun();
     workOut.type("tank.volume", "6x");
-    workOut.settle();
+    workOut.leave();
+    expect(workOut.typing.value).toBe("tank.volume");
+    pass(250);
     workOut.type("tank.volume", "6xy");
     expect(workOut.typing.value).toBeNull();
     expect(workOut.reading.value.faults["tank.volume"]).toContain("6xy");

@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
+import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
 import { demos } from "../../src/ui/demo.ts";
 import type { Draft } from "../../src/ui/draft.ts";
@@ -31,11 +31,12 @@ const typed = (input: HTMLInputElement, text: string) =>
 
 describe("a field", () => {
   test("says in words what is wrong once it is left, and keeps what was typed", async () => {
-    shown();
+    const { pass } = shown();
     const input = field("In the mixed bath now");
     await typed(input, "warm");
     expect(input.getAttribute("aria-invalid")).toBe("false");
     await fireEvent.blur(input);
+    await act(() => pass(250));
     expect(input.value).toBe("warm");
     expect(input.getAttribute("aria-invalid")).toBe("true");
     const told = document.getElementById(input.getAttribute("aria-describedby") ?? "");
@@ -43,10 +44,11 @@ describe("a field", () => {
   });
 
   test("is linked from the count of faults, even inside a closed disclosure", async () => {
-    shown();
+    const { pass } = shown();
     const room = field("The room");
     await typed(room, "cold");
     await fireEvent.blur(room);
+    await act(() => pass(250));
     expect(screen.getByText("1 field to mend:")).toBeTruthy();
     await fireEvent.click(screen.getByRole("link", { name: "The room" }));
     expect(document.activeElement).toBe(room);
