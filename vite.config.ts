@@ -1,11 +1,40 @@
 import preact from "@preact/preset-vite";
+import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
   root: "src",
   base: "./",
   publicDir: "../public",
-  plugins: [preact()],
+  plugins: [
+    preact(),
+    VitePWA({
+      // The page registers the worker itself, and nothing reloads by itself: a run may be on.
+      injectRegister: null,
+      registerType: "prompt",
+      workbox: {
+        globPatterns: ["**/*.{html,js,css,svg,png,woff2,json,pack,pcm,wasm}"],
+        globIgnores: ["schema/**"],
+        maximumFileSizeToCacheInBytes: 8 * 2 ** 20,
+        clientsClaim: true,
+        cleanupOutdatedCaches: true,
+      },
+      manifest: {
+        name: "Tankside",
+        short_name: "Tankside",
+        description: "A voice- and audio-guided timer for developing film by hand, in the dark.",
+        start_url: "./",
+        scope: "./",
+        display: "standalone",
+        background_color: "#000000",
+        theme_color: "#000000",
+        icons: [
+          { src: "icon-192.png", sizes: "192x192", type: "image/png" },
+          { src: "icon-512.png", sizes: "512x512", type: "image/png", purpose: "any maskable" },
+        ],
+      },
+    }),
+  ],
   build: { outDir: "../dist", emptyOutDir: true, target: "es2022" },
   test: {
     root: ".",

@@ -76,8 +76,8 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
       {stops.length > 0 && (
         <section class="stops" aria-label={beforeRun.stops}>
           <h2>{beforeRun.stops}</h2>
-          {stops.map(({ id, text }) => (
-            <p key={id}>
+          {stops.map(({ text }) => (
+            <p key={text}>
               <b>{answerWords.severity.stop}.</b> {text}
             </p>
           ))}

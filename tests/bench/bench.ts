@@ -1,0 +1,20 @@
+// What is too noisy to assert, measured and printed: captured onsets beside naive timers, compile
+// time, render speed, memory, and how much the first screen loads. Run by `npm run bench`.
+import { spawnSync } from "node:child_process";
+import { compileBench } from "./compile-bench.ts";
+import { downloadBench } from "./download-bench.ts";
+import { liveBench } from "./live-bench.ts";
+import { renderBench } from "./render-bench.ts";
+
+for (const [command, ...args] of [
+  ["node_modules/.bin/tsx", "src/voice/build-sounds.ts"],
+  ["node_modules/.bin/vite", "build", "--logLevel", "warn"],
+]) {
+  spawnSync(command ?? "", args, { stdio: "inherit" });
+}
+
+for (const bench of [downloadBench, compileBench, renderBench, liveBench]) {
+  const { title, rows } = await bench();
+  console.log(`\n${title}`);
+  console.table(rows);
+}

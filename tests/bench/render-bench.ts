@@ -1,0 +1,36 @@
+// How fast a session is mixed into one track, against the time it takes to hear it, and in what memory.
+
+import { sampleRate } from "../../src/tones/designs.ts";
+import { openKit } from "../../src/tones/kit.ts";
+import { mix } from "../../src/track/mix.ts";
+import { wavOf } from "../../src/track/wav.ts";
+import { openPack } from "../../src/voice/pack.ts";
+import { compiler, kitBytes, kitIndex, packBytes, packIndex, sessionOf } from "./sessions.ts";
+import type { Table } from "./table.ts";
+
+export async function renderBench(): Promise<Table> {
+  const pack = await openPack(packIndex, packBytes);
+  const kit = openKit(kitIndex, kitBytes);
+  const sources = {
+    phrase: (text: string) => pack.decode(text),
+    tone: (name: Parameters<typeof kit.samples>[0]) => kit.samples(name),
+  };
+  const rows = [1, 1].map((hours, i) => {
+    const timeline = compiler(sessionOf(hours))();
+    const from = performance.now();
+    const track = mix(timeline, 60, sources);
+    const mixed = performance.now();
+    const bytes = wavOf(track, sampleRate).length;
+    const done = performance.now();
+    const heard = track.length / sampleRate;
+    return {
+      track: `${(heard / 60).toFixed(0)} min, ${i === 0 ? "cold" : "warm"}`,
+      "mix s": ((mixed - from) / 1000).toFixed(2),
+      "wav s": ((done - mixed) / 1000).toFixed(2),
+      "times real time": Math.round((heard * 1000) / (done - from)),
+      "wav MB": (bytes / 1e6).toFixed(0),
+      "memory MB": Math.round(process.memoryUsage().rss / 1e6),
+    };
+  });
+  return { title: "Render, in Node", rows };
+}

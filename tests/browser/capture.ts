@@ -1,0 +1,85 @@
+// What a page plays, sample by sample, with the audio clock's own times: a worklet beside the
+// loudspeaker hears all that goes to it. It runs on the audio thread, so a blocked page loses nothing.
+import type { Page } from "playwright-core";
+
+export interface Captured {
+  readonly sampleRate: number;
+  /** Frame on the audio clock of the first sample. */
+  readonly firstFrame: number;
+  readonly samples: Float32Array;
+}
+
+/** To be called before the page is opened. */
+export async function captureSound(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const tap = `registerProcessor("tap", class extends AudioWorkletProcessor {
+      constructor() { super(); this.block = new Float32Array(4800); this.filled = 0; this.from = -1; }
+      process([input]) {
+        if (this.from < 0) this.from = currentFrame;
+        const heard = input[0];
+        for (let i = 0; i < 128; i += 1) this.block[this.filled++] = heard ? heard[i] : 0;
+        if (this.filled + 128 > this.block.length) {
+          this.port.postMessage({ from: this.from, samples: this.block.slice(0, this.filled) });
+          this.from += this.filled;
+          this.filled = 0;
+        }
+        return true;
+      }
+    });`;
+    const module = URL.createObjectURL(new Blob([tap], { type: "text/javascript" }));
+    const heard: { from: number; samples: Float32Array }[] = [];
+    const world = window as unknown as { heard: typeof heard; heardRate: number };
+    world.heard = heard;
+    const taps = new WeakMap<BaseAudioContext, Promise<AudioWorkletNode>>();
+    const connect = AudioNode.prototype.connect as (this: AudioNode, ...to: unknown[]) => unknown;
+    const tapOf = (context: BaseAudioContext) => {
+      const known = taps.get(context);
+      if (known !== undefined) return known;
+      const made = context.audioWorklet.addModule(module).then(() => {
+        const node = new AudioWorkletNode(context, "tap", {
+          channelCount: 1,
+          channelCountMode: "explicit",
+        });
+        node.port.onmessage = ({ data }) => heard.push(data);
+        world.heardRate = context.sampleRate;
+        connect.call(node, context.destination);
+        return node;
+      });
+      taps.set(context, made);
+      return made;
+    };
+    AudioNode.prototype.connect = function (this: AudioNode, ...to: unknown[]) {
+      const result = connect.call(this, ...to);
+      if (to[0] === this.context.destination) {
+        void tapOf(this.context).then((node) => connect.call(this, node));
+      }
+      return result;
+    } as typeof AudioNode.prototype.connect;
+  });
+}
+
+/** All that was heard so far. */
+export async function heardBy(page: Page): Promise<Captured> {
+  const { rate, from, base64 } = await page.evaluate(() => {
+    const world = window as unknown as {
+      heard: { from: number; samples: Float32Array }[];
+      heardRate: number;
+    };
+    const length = world.heard.reduce((sum, { samples }) => sum + samples.length, 0);
+    const all = new Int16Array(length);
+    let to = 0;
+    for (const { samples } of world.heard) {
+      for (const sample of samples) all[to++] = Math.max(-1, Math.min(1, sample)) * 32767;
+    }
+    const bytes = new Uint8Array(all.buffer);
+    let text = "";
+    for (let i = 0; i < bytes.length; i += 32768) {
+      text += String.fromCharCode(...bytes.subarray(i, i + 32768));
+    }
+    return { rate: world.heardRate, from: world.heard[0]?.from ?? 0, base64: btoa(text) };
+  });
+  const bytes = Buffer.from(base64, "base64");
+  const samples = new Float32Array(bytes.length / 2);
+  for (let i = 0; i < samples.length; i += 1) samples[i] = bytes.readInt16LE(i * 2) / 32767;
+  return { sampleRate: rate, firstFrame: from, samples };
+}

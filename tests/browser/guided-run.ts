@@ -1,0 +1,79 @@
+// A short development, run in a real page: the worksheet opened from a file, every step begun by a
+// key, what was played captured, and the timeline it should have followed.
+import { spawnSync } from "node:child_process";
+import type { Browser, Page } from "playwright-core";
+import type { Timeline } from "../../src/timeline/score.ts";
+import { captureSound } from "./capture.ts";
+
+/** The shortest development that has every kind of moment in it. */
+export const shortWorksheet = JSON.stringify({
+  tankside: 1,
+  title: "Short strip",
+  process: "bw-negative",
+  films: [{ label: "Gullrock 125", size: "135-24", count: 1, boxSpeed: 125 }],
+  developer: {
+    label: "Kelp MQ",
+    leaflet: [{ temperature: { c: 20 }, time: "0:45" }],
+    temperature: { c: 20 },
+  },
+  tank: { method: "inversion", volume: { ml: 300 }, pourIn: 4, pourOut: 4 },
+  agitation: { first: 10, every: 15, for: 4, perInversion: 2, taps: 1 },
+  clock: { starts: "pour-in", ends: "pour-out" },
+  baths: { stop: { time: "0:15" } },
+});
+
+/** The timeline of the worksheet, from the command line: the same program by its other door. */
+export function timelineOf(worksheet: string): Timeline {
+  const { stdout, stderr, status } = spawnSync(
+    "node_modules/.bin/tsx",
+    ["src/cli.ts", "timeline", "-"],
+    { input: worksheet, encoding: "utf8", maxBuffer: 2 ** 28 },
+  );
+  if (status !== 0) throw new Error(stderr);
+  return JSON.parse(stdout);
+}
+
+export async function openPage(browser: Browser, url: string): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  const page = await context.newPage();
+  await captureSound(page);
+  await page.goto(url);
+  return page;
+}
+
+export async function openWorksheet(page: Page, worksheet: string): Promise<void> {
+  await page.locator('input[type="file"]').setInputFiles({
+    name: "worksheet.json",
+    mimeType: "application/json",
+    buffer: Buffer.from(worksheet),
+  });
+}
+
+/** Begins the run and presses up to a section; the press that starts it is the last. */
+export async function pressUpTo(page: Page, timeline: Timeline, section: string): Promise<void> {
+  const index = timeline.sections.findIndex(({ id }) => id === section);
+  await page.getByRole("link", { name: /^Lights out/ }).click();
+  await page.getByRole("button", { name: /^Begin/ }).click();
+  await page.locator(".run").waitFor();
+  for (let i = 0; i < index; i += 1) {
+    await page.waitForTimeout(700);
+    await page.keyboard.press("KeyX");
+  }
+}
+
+/** Seconds on the audio clock of each press that reached the run. */
+export function pressTimes(page: Page): Promise<readonly number[]> {
+  return page.evaluate(() =>
+    performance.getEntriesByName("tankside-press").map((mark) => (mark as PerformanceMark).detail),
+  );
+}
+
+/** Blocks the page's main thread for 200 ms in every 700, as a busy page would be. */
+export async function blockMainThread(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    setInterval(() => {
+      const until = performance.now() + 200;
+      while (performance.now() < until);
+    }, 700);
+  });
+}

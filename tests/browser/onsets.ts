@@ -1,0 +1,62 @@
+// Where a known sound begins in a recording: the lag at which the two are most alike, to a fraction
+// of a sample. Works under speech and noise, where a threshold on loudness would not.
+import type { Captured } from "./capture.ts";
+
+export interface Onset {
+  /** Seconds on the audio clock. */
+  readonly at: number;
+  /** 1 where the recording is the sound and nothing else; near 0 where it is not there. */
+  readonly likeness: number;
+}
+
+/**
+ * @param sound samples at 24 kHz.
+ * @param near seconds on the audio clock; searched `within` seconds either side.
+ */
+export function onsetOf(
+  captured: Captured,
+  sound: Float32Array,
+  near: number,
+  within: number,
+): Onset | null {
+  const { sampleRate, firstFrame, samples } = captured;
+  const known = resampled(sound, 24_000, sampleRate);
+  const centre = Math.round(near * sampleRate) - firstFrame;
+  const reach = Math.round(within * sampleRate);
+  const likenesses: number[] = [];
+  for (let lag = centre - reach; lag <= centre + reach; lag += 1) {
+    likenesses.push(likenessAt(samples, known, lag));
+  }
+  const best = likenesses.reduce((at, value, i) => (value > (likenesses[at] ?? 0) ? i : at), 0);
+  const likeness = likenesses[best] ?? 0;
+  if (!(likeness > 0)) return null;
+  const [before = 0, after = 0] = [likenesses[best - 1], likenesses[best + 1]];
+  const bend = before - 2 * likeness + after;
+  const fraction = bend === 0 ? 0 : (0.5 * (before - after)) / bend;
+  return { at: (firstFrame + centre - reach + best + fraction) / sampleRate, likeness };
+}
+
+function likenessAt(samples: Float32Array, known: Float32Array, lag: number): number {
+  if (lag < 0 || lag + known.length > samples.length) return 0;
+  let product = 0;
+  let heard = 0;
+  let pure = 0;
+  for (let i = 0; i < known.length; i += 1) {
+    const a = samples[lag + i] ?? 0;
+    const b = known[i] ?? 0;
+    product += a * b;
+    heard += a * a;
+    pure += b * b;
+  }
+  return heard === 0 ? 0 : product / Math.sqrt(heard * pure);
+}
+
+function resampled(sound: Float32Array, from: number, to: number): Float32Array {
+  const length = Math.floor((sound.length * to) / from);
+  return Float32Array.from({ length }, (_, i) => {
+    const at = (i * from) / to;
+    const whole = Math.floor(at);
+    const part = at - whole;
+    return (sound[whole] ?? 0) * (1 - part) + (sound[whole + 1] ?? 0) * part;
+  });
+}
