@@ -1,7 +1,11 @@
-// Wires the page to the world: storage, files, timers, the address bar. Nothing is decided here.
+// Wires the page to the world: storage, files, timers, sound, the address bar. Nothing is decided here.
+// Whatever sounds is fetched behind the first screen.
 import { signal } from "@preact/signals";
 import { render } from "preact";
+import type { Runs } from "./live/runs.ts";
+import { runStore } from "./logbook/run-store.ts";
 import { worksheetStore } from "./logbook/worksheet-store.ts";
+import type { Worksheet } from "./plan/worksheet.ts";
 import { Frame } from "./ui/frame.tsx";
 import { placeAt } from "./ui/place.ts";
 import { openWorkOut } from "./ui/work-out-state.ts";
@@ -14,10 +18,7 @@ import "./ui/answer.css";
 const workOut = await openWorkOut({
   store: worksheetStore(),
   saveFile,
-  after(ms, act) {
-    const timer = setTimeout(act, ms);
-    return () => clearTimeout(timer);
-  },
+  after,
 });
 
 const place = signal(placeAt(location.hash) ?? "work-out");
@@ -30,7 +31,30 @@ window.addEventListener("hashchange", () => {
 window.addEventListener("pagehide", workOut.keepNow);
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "hidden") workOut.keepNow();
+  else if (awake) keepAwake(true);
 });
+
+const store = runStore();
+
+/** One for the page's life: a run goes on whatever place is shown. */
+let opened: Promise<Runs> | null = null;
+function runs(): Promise<Runs> {
+  opened ??= import("./live/browser-runs.ts").then(({ browserRuns }) =>
+    browserRuns(({ id, worksheet, timeline, run }, ended) => {
+      const presses = run.presses();
+      void store.keep({
+        id,
+        begunAt: presses[0]?.at ?? Date.now(),
+        worksheet,
+        developmentSeconds: timeline.plan.developmentSeconds,
+        presses,
+        ended,
+        note: "",
+      });
+    }),
+  );
+  return opened;
+}
 
 const root = document.getElementById("tankside");
 if (!root) throw new Error("the page has no place to show anything in");
@@ -38,15 +62,63 @@ render(
   <Frame
     place={place}
     workOut={workOut}
-    hearAPour={() => Promise.reject(new Error("no sound is wired to the page"))}
+    hearAPour={async () => {
+      const [ports, { hearAPour }] = await Promise.all([runs(), import("./ui/taste.ts")]);
+      await hearAPour(ports);
+    }}
     fetches={{
-      "walk-through": async () => (await import("./ui/walk-through.tsx")).WalkThrough,
-      "lights-out": async () => (await import("./ui/lights-out.tsx")).LightsOut,
-      "write-up": async () => (await import("./ui/write-up.tsx")).WriteUp,
+      "walk-through": async () => {
+        const { walkThroughWith } = await import("./ui/walk-through.tsx");
+        return walkThroughWith(await runs());
+      },
+      "lights-out": async () => {
+        const { lightsOutWith } = await import("./ui/lights-out.tsx");
+        const ports = await runs();
+        return lightsOutWith({ runs: ports, leave: ports.leave, toWriteUp, keepAwake, often });
+
+        function toWriteUp(): void {
+          ports.leave();
+          location.hash = "#write-up";
+        }
+      },
+      "write-up": async () => {
+        const { writeUpWith } = await import("./ui/write-up.tsx");
+        return writeUpWith({ store, saveFile, useWorksheet, after });
+      },
     }}
   />,
   root,
 );
+
+/** Anything a run needs, fetched once the first screen stands. */
+window.addEventListener("load", () => void runs());
+if ("serviceWorker" in navigator && import.meta.env.PROD) {
+  void navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
+}
+
+function useWorksheet(worksheet: Worksheet): void {
+  workOut.open(worksheet.title ?? "", JSON.stringify(worksheet));
+  location.hash = "#work-out";
+}
+
+function after(ms: number, act: () => void): () => void {
+  const timer = setTimeout(act, ms);
+  return () => clearTimeout(timer);
+}
+
+function often(show: () => void): () => void {
+  const timer = setInterval(show, 100);
+  return () => clearInterval(timer);
+}
+
+let awake = false;
+let lock: Promise<WakeLockSentinel | null> | null = null;
+/** Browsers let a lock go when the page is hidden, so it is asked for again when it comes back. */
+function keepAwake(on: boolean): void {
+  awake = on;
+  void lock?.then((held) => held?.release());
+  lock = on ? (navigator.wakeLock?.request("screen").catch(() => null) ?? null) : null;
+}
 
 function saveFile(name: string, text: string): void {
   const url = URL.createObjectURL(new Blob([text], { type: "application/json" }));

@@ -24,8 +24,11 @@ export interface Hearing {
 }
 
 export interface Runs {
-  /** Fetches words and sounds, if that has not been done; rejects where they cannot be had. */
-  compile(worksheet: Worksheet, plan: Plan): Promise<Timeline>;
+  /**
+   * Fetches words and sounds, if that has not been done; rejects where they cannot be had.
+   * `lead`: seconds from a press to the first pour-in, where not the usual ones.
+   */
+  compile(worksheet: Worksheet, plan: Plan, lead?: number): Promise<Timeline>;
   /** To be called from a press, or browsers will not let it sound. */
   begin(worksheet: Worksheet, plan: Plan): Promise<void>;
   /** The run that is on: it goes on whatever place is shown. */
