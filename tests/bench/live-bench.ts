@@ -2,7 +2,7 @@
 // moment against the timeline, beside the same moments sounded by naive timers in the same page.
 
 import type { Cue } from "../../src/timeline/score.ts";
-import { openKit } from "../../src/tones/kit.ts";
+import { builtKit as kit } from "../browser/built-kit.ts";
 import { type Captured, heardBy } from "../browser/capture.ts";
 import { launchChromium } from "../browser/chromium.ts";
 import {
@@ -16,10 +16,8 @@ import {
 } from "../browser/guided-run.ts";
 import { onsetOf } from "../browser/onsets.ts";
 import { serveDist } from "../browser/serve.ts";
-import { kitBytes, kitIndex } from "./sessions.ts";
 import { spread, type Table } from "./table.ts";
 
-const kit = openKit(kitIndex, kitBytes);
 type Tone = Parameters<typeof kit.samples>[0];
 /** Below this likeness a tone was not there. */
 const HEARD = 0.5;

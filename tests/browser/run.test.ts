@@ -1,9 +1,6 @@
-import { readFileSync } from "node:fs";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { openKit } from "../../src/tones/kit.ts";
+import { describe, expect, test } from "vitest";
+import { builtKit as kit } from "./built-kit.ts";
 import { heardBy } from "./capture.ts";
-import { launchChromium } from "./chromium.ts";
 import {
   blockMainThread,
   openPage,
@@ -14,35 +11,23 @@ import {
   timelineOf,
 } from "./guided-run.ts";
 import { onsetOf } from "./onsets.ts";
-import { type Served, serveDist } from "./serve.ts";
-
-const sound = (name: string) =>
-  readFileSync(new URL(`../../public/sound/${name}`, import.meta.url));
+import { setStage } from "./stage.ts";
 
 describe("A run in a real browser", () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), serveDist()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
+  const stage = setStage();
 
   test("sounds every moment within a millisecond, with the main thread blocked 200 ms in every 700", {
     timeout: 180_000,
   }, async () => {
     const timeline = timelineOf(shortWorksheet);
     const section = timeline.sections.find(({ id }) => id === "developer");
-    const page = await openPage(browser, served.url);
+    const page = await openPage(stage.browser, stage.served.url);
     await openWorksheet(page, shortWorksheet);
     await blockMainThread(page);
     await pressUpTo(page, timeline, "developer");
     await page.waitForTimeout(((section?.seconds ?? 0) + 2) * 1000);
     const captured = await heardBy(page);
     const pressedAt = (await pressTimes(page)).at(-1) ?? 0;
-    const kit = openKit(JSON.parse(sound("tones.json").toString()), sound("tones.pcm"));
     const nows = section?.cues.filter(({ kind }) => kind === "now") ?? [];
     expect(nows.length).toBeGreaterThan(8);
     for (const cue of nows) {

@@ -1,10 +1,6 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { sampleRate, type ToneName, toneNames, toneSamples } from "../../src/tones/designs.ts";
-import { openKit } from "../../src/tones/kit.ts";
-
-const file = (name: string) => readFileSync(new URL(`../../public/sound/${name}`, import.meta.url));
-const kit = openKit(JSON.parse(file("tones.json").toString()), file("tones.pcm"));
+import { builtKit as kit } from "../browser/built-kit.ts";
 
 /** Level of one frequency in a stretch of samples, dB, by Goertzel's recurrence. */
 function level(samples: Float32Array, hertz: number): number {

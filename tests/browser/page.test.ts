@@ -1,0 +1,169 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { firstScriptBytes } from "../bench/download-bench.ts";
+import { builtKit as kit } from "./built-kit.ts";
+import { captureSound, heardBy } from "./capture.ts";
+import { openPage, openWorksheet, pressUpTo, shortWorksheet, timelineOf } from "./guided-run.ts";
+import { onsetOf } from "./onsets.ts";
+import { serveDist } from "./serve.ts";
+import { setStage } from "./stage.ts";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+async function axeFinds(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run();
+    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
+}
+
+/** Names of everything that can be reached by Tab from the top of the page, until it comes round. */
+async function tabStops(page: Page): Promise<readonly string[]> {
+  const names: string[] = [];
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  for (let i = 0; i < 200; i += 1) {
+    await page.keyboard.press("Tab");
+    const stop = await page.evaluate(() => {
+      const here = document.activeElement;
+      if (here === null || here === document.body) return null;
+      const labels = (here as HTMLInputElement).labels;
+      const name =
+        here.getAttribute("aria-label") ?? labels?.[0]?.textContent ?? here.textContent ?? "";
+      return `${here.tagName.toLowerCase()} ${name.trim().slice(0, 60)}`;
+    });
+    if (stop === null) break;
+    names.push(stop);
+  }
+  return names;
+}
+
+describe("The page in a real browser", () => {
+  const stage = setStage();
+
+  test("has a first screen of at most 60 kB of script, brotli", () => {
+    expect(firstScriptBytes()).toBeGreaterThan(10_000);
+    expect(firstScriptBytes()).toBeLessThanOrEqual(60_000);
+  });
+
+  test("lets a newcomer hear a pour and its first inversions within ten seconds of the page, by one press", async () => {
+    const context = await stage.browser.newContext();
+    const page = await context.newPage();
+    await captureSound(page);
+    const opened = Date.now();
+    await page.goto(stage.served.url);
+    await page.getByRole("button", { name: /Hear a pour/ }).click();
+    await page.waitForTimeout(10_000 - (Date.now() - opened));
+    const captured = await heardBy(page);
+    for (const name of ["pour-in", "agitate", "back", "over"] as const) {
+      const middle =
+        captured.firstFrame / captured.sampleRate +
+        captured.samples.length / captured.sampleRate / 2;
+      const within = captured.samples.length / captured.sampleRate / 2;
+      expect(onsetOf(captured, kit.samples(name), middle, within)?.likeness, name).toBeGreaterThan(
+        0.8,
+      );
+    }
+    await context.close();
+  });
+
+  test.each(["light", "dark"] as const)(
+    "gives axe nothing to find in any place, on %s paper",
+    async (colorScheme) => {
+      const context = await stage.browser.newContext({ colorScheme });
+      const page = await context.newPage();
+      for (const place of ["work-out", "walk-through", "lights-out", "write-up"]) {
+        await page.goto(`${stage.served.url}#${place}`);
+        await page.waitForTimeout(800);
+        expect(await axeFinds(page), place).toEqual([]);
+      }
+      await page.goto(`${stage.served.url}#lights-out`);
+      await page.getByRole("button", { name: /^Begin/ }).click();
+      await page.locator(".run").waitFor();
+      expect(await axeFinds(page), "the run").toEqual([]);
+      await context.close();
+    },
+  );
+
+  test("can be worked by keyboard alone, and every stop has a name", async () => {
+    const page = await openPage(stage.browser, stage.served.url);
+    await page.getByRole("button", { name: /Hear a pour/ }).waitFor();
+    const stops = await tabStops(page);
+    expect(stops.length).toBeGreaterThan(40);
+    for (const stop of stops) expect(stop).toMatch(/^\w+ \S/);
+    await page.keyboard.press("Escape");
+  });
+
+  test("shows a dark section in pure black, every pixel and no pointer", async () => {
+    const timeline = timelineOf(shortWorksheet);
+    const page = await openPage(stage.browser, stage.served.url);
+    await openWorksheet(page, shortWorksheet);
+    await pressUpTo(page, timeline, "open");
+    await page.waitForTimeout(500);
+    await page.keyboard.press("Tab");
+    const lit = await page.evaluate(
+      async (png) => {
+        const image = new Image();
+        image.src = `data:image/png;base64,${png}`;
+        await image.decode();
+        const canvas = new OffscreenCanvas(image.width, image.height);
+        const paper = canvas.getContext("2d");
+        paper?.drawImage(image, 0, 0);
+        const pixels = paper?.getImageData(0, 0, image.width, image.height).data ?? [];
+        let count = 0;
+        for (let i = 0; i < pixels.length; i += 4) {
+          if ((pixels[i] ?? 0) + (pixels[i + 1] ?? 0) + (pixels[i + 2] ?? 0) > 0) count += 1;
+        }
+        return { count, of: pixels.length / 4 };
+      },
+      (await page.screenshot()).toString("base64"),
+    );
+    expect(lit).toEqual({ count: 0, of: 1280 * 800 });
+    const pointer = await page.evaluate(
+      () => getComputedStyle(document.elementFromPoint(640, 400) ?? document.body).cursor,
+    );
+    expect(pointer).toBe("none");
+  });
+
+  test("works with the network off once it has been loaded: opens, compiles and sounds", async () => {
+    const host = await serveDist("/tank/");
+    const context = await stage.browser.newContext();
+    const page = await context.newPage();
+    await captureSound(page);
+    await page.goto(host.url);
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+      // The worker answers only once it has everything in store.
+      while (navigator.serviceWorker.controller === null)
+        await new Promise((r) => setTimeout(r, 100));
+    });
+    await host.close();
+    await page.reload();
+    await page.getByRole("button", { name: /Hear a pour/ }).click();
+    await page.waitForTimeout(7000);
+    const captured = await heardBy(page);
+    expect(captured.samples.some((sample) => Math.abs(sample) > 0.1)).toBe(true);
+    await context.close();
+  });
+
+  test("keeps a run's record, and the worksheet, between visits", async () => {
+    const context = await stage.browser.newContext();
+    const page = await context.newPage();
+    await page.goto(stage.served.url);
+    await openWorksheet(page, shortWorksheet);
+    await page.waitForTimeout(800);
+    await page.goto(`${stage.served.url}#lights-out`);
+    await page.getByRole("button", { name: /^Begin/ }).click();
+    await page.locator(".run").waitFor();
+    await page.reload();
+    expect(await page.locator("body").textContent()).toContain("Gullrock 125");
+    await page.goto(`${stage.served.url}#write-up`);
+    await page.getByText("Short strip").first().waitFor();
+    await context.close();
+  });
+});

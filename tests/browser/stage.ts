@@ -1,0 +1,23 @@
+// A browser and the built page served, for as long as the tests of one file run.
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll } from "vitest";
+import { launchChromium } from "./chromium.ts";
+import { type Served, serveDist } from "./serve.ts";
+
+export interface Stage {
+  readonly browser: Browser;
+  readonly served: Served;
+}
+
+/** Filled before the first test begins. */
+export function setStage(): Stage {
+  const stage: { -readonly [part in keyof Stage]?: Stage[part] } = {};
+  beforeAll(async () => {
+    [stage.browser, stage.served] = await Promise.all([launchChromium(), serveDist()]);
+  }, 60_000);
+  afterAll(async () => {
+    await stage.browser?.close();
+    await stage.served?.close();
+  });
+  return stage as Stage;
+}

@@ -1,0 +1,149 @@
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Plan } from "../../src/plan/plan.ts";
+import type { Timeline } from "../../src/timeline/score.ts";
+import { sampleRate } from "../../src/tones/designs.ts";
+import { gullrock } from "../plan/worksheets.ts";
+import { brokenLaws } from "../timeline/laws.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "tankside-"));
+const inFolder = (name: string) => join(folder, name);
+
+function tankside(args: readonly string[], input = "") {
+  return spawnSync("node_modules/.bin/tsx", ["src/cli.ts", ...args], {
+    input,
+    encoding: "utf8",
+    maxBuffer: 2 ** 28,
+  });
+}
+
+/** A worksheet file, short enough to render quickly. */
+const short = {
+  ...gullrock,
+  developer: { ...gullrock.developer, leaflet: [{ temperature: { f: 69 }, time: "2:00" }] },
+  baths: { fixer: { time: "1:00" }, wash: { time: "1:00" } },
+  voice: { rate: 1.1 },
+};
+const file = inFolder("short.json");
+writeFileSync(file, JSON.stringify(short));
+
+describe("The command line", () => {
+  test("prints the plan of a worksheet, from a file or from standard input", () => {
+    const fromFile = tankside(["plan", file]);
+    expect(fromFile.status).toBe(0);
+    expect((JSON.parse(fromFile.stdout) as Plan).developmentSeconds).toBe(120);
+    const piped = tankside(["plan", "-"], JSON.stringify(short));
+    expect(piped.stdout).toBe(fromFile.stdout);
+  });
+
+  test("prints a timeline that keeps the laws, the same bytes each time", () => {
+    const { stdout, status } = tankside(["timeline", file]);
+    expect(status).toBe(0);
+    expect(brokenLaws(JSON.parse(stdout) as Timeline)).toEqual([]);
+    expect(tankside(["timeline", file]).stdout).toBe(stdout);
+  });
+
+  test("prints a sheet of 40 columns", () => {
+    const { stdout, status } = tankside(["sheet", file]);
+    expect(status).toBe(0);
+    expect(Math.max(...stdout.split("\n").map((line) => line.length))).toBeLessThanOrEqual(40);
+    expect(stdout).toContain("POUR OUT");
+  });
+
+  test("renders a track that sounds within 5 ms of every pour-in and pour-out, and says where sections start", () => {
+    const out = inFolder("short.wav");
+    const { stdout, status } = tankside(["render", file, out, "--gap", "5"]);
+    expect(status).toBe(0);
+    const starts = JSON.parse(stdout) as { id: string; at: number }[];
+    const timeline = JSON.parse(tankside(["timeline", file]).stdout) as Timeline;
+    expect(starts.map(({ id }) => id)).toEqual(timeline.sections.map(({ id }) => id));
+    const wav = readFileSync(out);
+    const loudest = (from: number, to: number) => {
+      let most = 0;
+      for (let i = Math.round(from * sampleRate); i < to * sampleRate; i += 1) {
+        most = Math.max(most, Math.abs(wav.readInt16LE(44 + 2 * i)) / 32768);
+      }
+      return most;
+    };
+    let seen = 0;
+    for (const [i, section] of timeline.sections.entries()) {
+      for (const { at, do: deed } of section.moments) {
+        if (deed !== "pour-in" && deed !== "pour-out") continue;
+        const moment = (starts[i]?.at ?? 0) + at;
+        expect(loudest(moment, moment + 0.005), `${deed} at ${at}`).toBeGreaterThan(0.05);
+        expect(loudest(moment - 0.3, moment - 0.001), `before ${deed} at ${at}`).toBeLessThan(0.01);
+        seen += 1;
+      }
+    }
+    expect(seen).toBe(10);
+  });
+
+  test("renders captions", () => {
+    const out = inFolder("short.vtt");
+    expect(tankside(["render", file, out]).status).toBe(0);
+    expect(readFileSync(out, "utf8")).toMatch(/^WEBVTT\n\n00:00:00\.\d{3} --> /);
+  });
+
+  test("refuses a worksheet by field, what it holds and what it may, a line a fault, and writes nothing", () => {
+    const bad = {
+      ...short,
+      developer: { ...short.developer, leaflet: [{ temperature: { f: 69 }, time: "9.30" }] },
+      tank: { ...short.tank, pourin: 3, pourIn: "ten" },
+    };
+    const out = inFolder("bad.wav");
+    const { status, stdout, stderr } = tankside(["render", "-", out], JSON.stringify(bad));
+    expect(status).toBe(2);
+    expect(stdout).toBe("");
+    expect(existsSync(out)).toBe(false);
+    const lines = stderr.trim().split("\n");
+    expect(lines).toHaveLength(3);
+    expect(stderr).toMatch(/^developer\.leaflet\[0\]\.time .*"9\.30".*9:30/m);
+    expect(stderr).toMatch(/^tank\.pourIn .*"ten"/m);
+    expect(stderr).toMatch(/^tank\.pourin .*pourIn/m);
+  });
+
+  test("prints a plan with a stop and exits 3; the rest is written only if the stop is accepted", () => {
+    const stopped = JSON.stringify({
+      ...short,
+      developer: { ...short.developer, stockPerFilm: { ml: 500 } },
+    });
+    const plan = tankside(["plan", "-"], stopped);
+    expect(plan.status).toBe(3);
+    expect((JSON.parse(plan.stdout) as Plan).warnings.map(({ id }) => id)).toContain("stock-short");
+    for (const command of ["timeline", "sheet"]) {
+      const refused = tankside([command, "-"], stopped);
+      expect([refused.status, refused.stdout]).toEqual([3, ""]);
+      expect(refused.stderr).toMatch(/^stop: /);
+    }
+    expect(tankside(["plan", "-", "--accept"], stopped).status).toBe(0);
+    expect(tankside(["timeline", "-", "--accept"], stopped).status).toBe(0);
+  });
+
+  test.each([
+    [["plan"], /^FILE holds nothing/],
+    [["plan", "/no/such/file"], /^FILE holds .*ENOENT/],
+    [["fly", "x"], /^COMMAND holds "fly"/],
+    [["render", file, "out.txt"], /^OUT holds "out.txt".*\.wav or \.vtt/],
+    [["render", file, inFolder("x.wav"), "--gap", "long"], /^--gap holds "long"/],
+    [["plan", file, "--fast"], /--fast/],
+  ])("answers %j in words, without a stack trace", (args, says) => {
+    const { status, stderr } = tankside(args);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(says);
+    expect(stderr).not.toMatch(/\n\s+at /);
+  });
+
+  test("never answers a worthless file with a stack trace", { timeout: 60_000 }, () => {
+    const texts = fc.sample(fc.oneof(fc.string(), fc.json()), { numRuns: 6, seed: 7 });
+    for (const text of ["", "\ufeff", "[]", "null", "{", ...texts]) {
+      const { status, stderr } = tankside(["plan", "-"], text);
+      expect(status).toBe(2);
+      expect(stderr).toMatch(/\S/);
+      expect(stderr).not.toMatch(/\n\s+at /);
+    }
+  });
+});
