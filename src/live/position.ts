@@ -13,7 +13,7 @@ export interface Begun {
 export const notBegun: Begun = { index: -1, pressedAt: 0 };
 
 /** What the hands do next, and in how many seconds. */
-export interface Ahead {
+interface Ahead {
   readonly deed: Deed;
   readonly bath: string | null;
   readonly in: number;

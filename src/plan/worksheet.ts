@@ -7,7 +7,7 @@ import type { Temperature } from "../units/temperature.ts";
 import type { Volume } from "../units/volume.ts";
 
 /** `"m:ss"` or `"h:mm:ss"`. */
-export type ClockTime = string;
+type ClockTime = string;
 
 export interface Agitation {
   /** Continuous seconds once the tank is full. */

@@ -6,7 +6,7 @@ export const forms = ["full", "brief", "shortest"] as const;
 export type Form = (typeof forms)[number];
 export type Slots = { readonly [slot: string]: string | number };
 
-export interface Sentence {
+interface Sentence {
   readonly full: string;
   readonly brief: string;
   readonly shortest: string;

@@ -24,6 +24,6 @@ export function mix(timeline: Timeline, gap: number, sources: Sources): Float32A
 function add(track: Float32Array, sound: Float32Array, at: number): void {
   for (let i = 0; i < sound.length; i += 1) {
     const sum = (track[at + i] ?? 0) + (sound[i] ?? 0);
-    track[at + i] = sum > 1 ? 1 : sum < -1 ? -1 : sum;
+    track[at + i] = Math.max(-1, Math.min(1, sum));
   }
 }

@@ -2,7 +2,7 @@
 // Data alone: the plan takes times and agitation from here, the moments take the order and the fate.
 
 /** How a bath is agitated unless the worksheet says otherwise. */
-export type AgitationHabit = "continuous" | "as-developer" | "none";
+type AgitationHabit = "continuous" | "as-developer" | "none";
 
 /** What becomes of a bath once poured out, unless the worksheet says otherwise. */
 export type Fate = "drain" | "waste" | "return" | "by-dilution";

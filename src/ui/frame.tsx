@@ -10,7 +10,7 @@ import { frameWords, placeWords, program } from "./words.ts";
 import { WorkOutPlace } from "./work-out.tsx";
 import type { WorkOut } from "./work-out-state.ts";
 
-export type LaterPlace = Exclude<PlaceId, "work-out">;
+type LaterPlace = Exclude<PlaceId, "work-out">;
 /** Fetches a place's screen. */
 export type Fetches = { readonly [id in LaterPlace]: () => Promise<ComponentType<PlaceProps>> };
 

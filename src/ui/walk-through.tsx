@@ -1,7 +1,94 @@
-// Walk through: each step with the lights on, and what it is for. Fetched when first opened; the frame shows its heading.
+// Walk through: the whole of a run with the lights on, step by step, seen, read and heard before it is
+// done. Compiles the timeline through its port and shows it; nothing is worked out here.
+import type { ComponentType } from "preact";
+import { useEffect, useState } from "preact/hooks";
+import type { Runs } from "../live/runs.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Worksheet } from "../plan/worksheet.ts";
+import type { Timeline } from "../timeline/score.ts";
 import type { PlaceProps } from "./place.ts";
-import { placeWords } from "./words.ts";
+import { Walk } from "./score-walk.tsx";
+import { walkWords } from "./walk-words.ts";
+import "./score.css";
+import "./walk-through.css";
 
-export function WalkThrough({ plan }: PlaceProps) {
-  return <p>{plan.value ? placeWords["walk-through"].hint : placeWords["work-out"].hint}</p>;
+type Compiled =
+  | { readonly kind: "on-its-way" }
+  | { readonly kind: "failed" }
+  | { readonly kind: "here"; readonly timeline: Timeline };
+
+export function walkThroughWith(runs: Runs): ComponentType<PlaceProps> {
+  return function WalkThrough({ worksheet, plan }: PlaceProps) {
+    if (worksheet.value === null || plan.value === null) {
+      return (
+        <p>
+          {walkWords.noWorksheet} <a href="#work-out">{walkWords.toWorkOut}</a>
+        </p>
+      );
+    }
+    return <Compiling runs={runs} worksheet={worksheet.value} plan={plan.value} />;
+  };
+}
+
+interface CompilingProps {
+  readonly runs: Runs;
+  readonly worksheet: Worksheet;
+  readonly plan: Plan;
+}
+
+function Compiling({ runs, worksheet, plan }: CompilingProps) {
+  const [compiled, setCompiled] = useState<Compiled>({ kind: "on-its-way" });
+  const [attempt, setAttempt] = useState(0);
+  useEffect(() => {
+    let wanted = true;
+    const become = (next: Compiled) => {
+      if (wanted) setCompiled(next);
+    };
+    become({ kind: "on-its-way" });
+    runs.compile(worksheet, plan).then(
+      (timeline) => become({ kind: "here", timeline }),
+      () => become({ kind: "failed" }),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [runs, worksheet, plan, attempt]);
+
+  switch (compiled.kind) {
+    case "on-its-way":
+      return <p role="status">{walkWords.onItsWay}</p>;
+    case "failed":
+      return (
+        <div role="alert">
+          <p>{walkWords.failed}</p>
+          <button type="button" onClick={() => setAttempt(attempt + 1)}>
+            {walkWords.again}
+          </button>
+        </div>
+      );
+    case "here":
+      return (
+        <>
+          <Stops plan={plan} />
+          <Walk runs={runs} worksheet={worksheet} timeline={compiled.timeline} />
+        </>
+      );
+  }
+}
+
+function Stops({ plan }: { readonly plan: Plan }) {
+  const stops = plan.warnings.filter((warning) => warning.severity === "stop");
+  if (stops.length === 0) return null;
+  return (
+    <div class="stops">
+      <ul class="warnings" aria-label={walkWords.stops}>
+        {stops.map(({ id, text }) => (
+          <li key={id + text} class="stop">
+            <b>{walkWords.stop}.</b> {text}
+          </li>
+        ))}
+      </ul>
+      <p>{walkWords.stopsAfter}</p>
+    </div>
+  );
 }

@@ -9,7 +9,7 @@ const dist = fileURLToPath(new URL("../../dist/", import.meta.url));
 const brotli = (file: string) => brotliCompressSync(readFileSync(join(dist, file))).length;
 
 /** The scripts that the page names, and all that they import before anything runs. */
-export function firstScripts(): readonly string[] {
+function firstScripts(): readonly string[] {
   const html = readFileSync(join(dist, "index.html"), "utf8");
   const queue = [...html.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map(
     (m) => m[1] ?? "",

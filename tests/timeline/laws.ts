@@ -9,7 +9,7 @@ const voices = (section: Section): readonly Cue[] =>
 
 const nows = (section: Section): readonly Cue[] => section.cues.filter((cue) => cue.kind === "now");
 
-export function overlappingWords(section: Section): readonly string[] {
+function overlappingWords(section: Section): readonly string[] {
   const said = voices(section);
   return said.flatMap((cue, i) => {
     const next = said[i + 1];
@@ -19,7 +19,7 @@ export function overlappingWords(section: Section): readonly string[] {
   });
 }
 
-export function momentsWithoutTone(section: Section): readonly string[] {
+function momentsWithoutTone(section: Section): readonly string[] {
   return section.moments.flatMap((moment, i) => {
     if (!["pour-in", "agitate", "rest", "pour-out"].includes(moment.do)) return [];
     const heard = nows(section).some(
@@ -30,7 +30,7 @@ export function momentsWithoutTone(section: Section): readonly string[] {
   });
 }
 
-export function wordsBeforeNow(section: Section): readonly string[] {
+function wordsBeforeNow(section: Section): readonly string[] {
   return nows(section).flatMap((now) =>
     voices(section)
       .filter((cue) => cue.at < now.at - FUZZ && cue.until > now.at - 1 + FUZZ)
@@ -38,7 +38,7 @@ export function wordsBeforeNow(section: Section): readonly string[] {
   );
 }
 
-export function latePreparations(section: Section): readonly string[] {
+function latePreparations(section: Section): readonly string[] {
   return voices(section)
     .filter((cue) => cue.kind === "prepare")
     .filter((cue) => cue.until > (section.moments[cue.moment ?? -1]?.at ?? 0) - 3 + FUZZ)
@@ -46,7 +46,7 @@ export function latePreparations(section: Section): readonly string[] {
 }
 
 /** @param exempt baths whose own clock is not longer than 40 s. */
-export function unannouncedPourOuts(timeline: Timeline): readonly string[] {
+function unannouncedPourOuts(timeline: Timeline): readonly string[] {
   const speaks = timeline.sections.some((section) => voices(section).length > 0);
   if (!speaks) return [];
   return timeline.sections.flatMap((section) =>
@@ -71,7 +71,7 @@ function stayOf(section: Section, pourOut: number): number {
   return (empty?.at ?? 0) - (pourIn?.at ?? 0);
 }
 
-export function longSilences(section: Section): readonly string[] {
+function longSilences(section: Section): readonly string[] {
   const from = section.moments[0]?.at;
   const to = section.moments.at(-1)?.at;
   if (from === undefined || to === undefined) return [];
@@ -85,7 +85,7 @@ export function longSilences(section: Section): readonly string[] {
   return silences;
 }
 
-export function disorder(section: Section): readonly string[] {
+function disorder(section: Section): readonly string[] {
   return section.cues.flatMap((cue, i) => {
     const before = section.cues[i - 1];
     const faults: string[] = [];
