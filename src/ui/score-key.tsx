@@ -1,0 +1,94 @@
+// How to read the score: each of its signs with what it stands for.
+import type { ComponentChildren } from "preact";
+import { Bath, Border, Flag, Sign } from "./score-marks.tsx";
+import type { Tick } from "./score-shape.ts";
+import { scoreWords } from "./walk-words.ts";
+
+/** Units around every sign. */
+const [WIDE, HIGH] = [84, 60];
+
+const tick = (kind: Tick["kind"], tone: string, x: number): Tick => ({ cue: 0, kind, tone, x });
+
+const signs: readonly (readonly [keyof typeof scoreWords.keys, ComponentChildren])[] = [
+  [
+    "words",
+    <Flag key="words" bar={-6} word={{ cue: 0, x: 6, spoken: 44, lines: ["Ready"], y: -42 }} />,
+  ],
+  ["count", [10, 24, 38].map((x) => <Sign key={x} tick={tick("count-in", "count", x)} y={-20} />)],
+  [
+    "moment",
+    [
+      <Sign key="in" tick={tick("now", "pour-in", 8)} y={-16} />,
+      <Sign key="move" tick={tick("now", "agitate", 52)} y={-16} />,
+    ],
+  ],
+  [
+    "beats",
+    [8, 25, 42, 59].map((x, i) => (
+      <Sign key={x} tick={tick("beat", i % 2 === 0 ? "over" : "back", x)} y={-18} />
+    )),
+  ],
+  ["rest", <Sign key="rest" tick={tick("now", "rest", 20)} y={-24} />],
+  [
+    "water",
+    <Bath
+      key="water"
+      strokes={[
+        { kind: "rise", from: 0, to: 34 },
+        { kind: "swing", from: 34, to: 64 },
+        { kind: "level", from: 64, to: WIDE },
+      ]}
+    />,
+  ],
+  [
+    "fold",
+    [
+      <Bath
+        key="fold"
+        strokes={[
+          { kind: "level", from: 0, to: 22 },
+          { kind: "level", from: 64, to: WIDE },
+        ]}
+      />,
+      <text key="length" class="name" x={27} y={-20}>
+        17 s
+      </text>,
+    ],
+  ],
+  [
+    "clock",
+    <Border
+      key="clock"
+      y={-26}
+      stretch={{
+        kind: "open",
+        from: 0,
+        to: 20,
+        scale: 4,
+        width: 80,
+        words: [],
+        ticks: [],
+        notes: [],
+        strokes: [],
+      }}
+    />,
+  ],
+];
+
+export function ScoreKey() {
+  return (
+    <details class="score-key">
+      <summary>{scoreWords.key}</summary>
+      <ul class="score">
+        {signs.map(([key, sign]) => (
+          <li key={key}>
+            <svg viewBox={`0 ${-HIGH} ${WIDE} ${HIGH + 4}`} aria-hidden="true">
+              {sign}
+            </svg>
+            {scoreWords.keys[key]}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,202 @@
+// A timeline, step by step: the list of its steps, and the one chosen, to be seen, heard and read.
+import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { Runs } from "../live/runs.ts";
+import type { Worksheet } from "../plan/worksheet.ts";
+import type { Section, Timeline } from "../timeline/score.ts";
+import { processBaths } from "../trade/baths.ts";
+import { writeClockTime } from "../units/clock-time.ts";
+import { writeNumber } from "../units/written-number.ts";
+import { entriesOf, type Naming } from "./score-entries.ts";
+import { type Heard, openHearing, showing } from "./score-hearing.ts";
+import { ScoreKey } from "./score-key.tsx";
+import { ScoreList } from "./score-list.tsx";
+import { ScorePicture } from "./score-picture.tsx";
+import { walkWords } from "./walk-words.ts";
+
+/** A section longer than this, seconds, can be heard from any entry of its list. */
+const LONG = 60;
+
+interface WalkProps {
+  readonly runs: Runs;
+  readonly worksheet: Worksheet;
+  readonly timeline: Timeline;
+}
+
+export function Walk({ runs, worksheet, timeline }: WalkProps) {
+  const { sections } = timeline;
+  const [chosen, setChosen] = useState(0);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const hearing = useMemo(() => openHearing(runs, showing), [runs]);
+  // With the leaving itself, not after the next paint: what is left must not go on sounding.
+  useLayoutEffect(() => hearing.stop, [hearing]);
+  const naming = useMemo(() => namingFor(worksheet), [worksheet]);
+  const section = sections[Math.min(chosen, sections.length - 1)];
+  if (section === undefined) return null;
+
+  function show(index: number): void {
+    if (index < 0 || index >= sections.length) return;
+    hearing.stop();
+    setChosen(index);
+  }
+  const clocked = sections.reduce((sum, { seconds }) => sum + seconds, 0);
+  return (
+    <>
+      <p>{walkWords.lead}</p>
+      <nav aria-label={walkWords.steps}>
+        <ol class="steps">
+          {sections.map((each, i) => (
+            <li key={each.id}>
+              <button
+                type="button"
+                aria-current={each === section ? "step" : undefined}
+                onClick={() => {
+                  show(i);
+                  heading.current?.focus();
+                }}
+              >
+                <b>{each.title}</b>
+                <span>
+                  {each.dark ? walkWords.dark : walkWords.light}, {lasts(each)}
+                </span>
+              </button>
+            </li>
+          ))}
+        </ol>
+      </nav>
+      <p class="total">{walkWords.total(sections.length, writeClockTime(clocked))}</p>
+      <section class={section.dark ? "step dark" : "step"} aria-labelledby="step-title">
+        <div class="pages">
+          <Turn
+            to={walkWords.previous}
+            none={section === sections[0]}
+            act={() => show(chosen - 1)}
+          />
+          <Turn
+            to={walkWords.next}
+            none={section === sections.at(-1)}
+            act={() => show(chosen + 1)}
+          />
+          <p role="status">
+            {walkWords.step(chosen + 1, sections.length)}
+            <span class="unseen">: {section.title}</span>
+          </p>
+        </div>
+        <h2 id="step-title" ref={heading} tabIndex={-1}>
+          {section.title}
+        </h2>
+        <p>
+          {section.seconds > 0
+            ? walkWords.clocked(writeClockTime(section.seconds))
+            : walkWords.spoken(`${writeNumber(heardFor(section), 0)} s`)}
+          . {section.dark && walkWords.screenBlack}
+        </p>
+        <Step
+          key={section.id}
+          timeline={timeline}
+          section={section}
+          naming={naming}
+          hearing={hearing}
+          runIsOn={runs.current.value !== null}
+        />
+      </section>
+    </>
+  );
+}
+
+/** A bath goes by its kind here; what it is called in the worksheet is no part of a sentence. */
+function namingFor({ process, tank }: Worksheet): Naming {
+  const baths = processBaths[process] ?? [];
+  return {
+    method: tank.method,
+    bath: (id) => baths.find((bath) => bath.id === id)?.label.toLowerCase() ?? id,
+  };
+}
+
+function heardFor({ cues }: Section): number {
+  return Math.max(0, ...cues.map((cue) => cue.until));
+}
+
+function lasts({ seconds }: Section): string {
+  return seconds > 0 ? writeClockTime(seconds) : walkWords.ownPace;
+}
+
+interface TurnProps {
+  readonly to: string;
+  readonly none: boolean;
+  readonly act: () => void;
+}
+
+/** Stays where it is at either end, so that the keyboard is not left standing nowhere. */
+function Turn({ to, none, act }: TurnProps) {
+  return (
+    <button type="button" aria-disabled={none} onClick={act}>
+      {to}
+    </button>
+  );
+}
+
+interface StepProps {
+  readonly timeline: Timeline;
+  readonly section: Section;
+  readonly naming: Naming;
+  readonly hearing: Heard;
+  readonly runIsOn: boolean;
+}
+
+function Step({ timeline, section, naming, hearing, runIsOn }: StepProps) {
+  const entries = useMemo(() => entriesOf(section, naming), [section, naming]);
+  const hearFrom = (seconds: number) => hearing.hear(timeline, section, seconds);
+  return (
+    <>
+      {runIsOn ? (
+        <p>
+          {walkWords.runIsOn} <a href="#lights-out">{walkWords.lightsOut}</a>.
+        </p>
+      ) : (
+        <HearTools section={section} hearing={hearing} hear={() => hearFrom(0)} />
+      )}
+      <ScorePicture section={section} naming={naming} elapsed={hearing.elapsed} />
+      <ScoreKey />
+      <h3>{walkWords.inWords}</h3>
+      <ScoreList
+        section={section}
+        entries={entries}
+        elapsed={hearing.elapsed}
+        hearFrom={section.seconds > LONG && !runIsOn ? hearFrom : null}
+      />
+    </>
+  );
+}
+
+interface HearToolsProps {
+  readonly section: Section;
+  readonly hearing: Heard;
+  readonly hear: () => void;
+}
+
+function HearTools({ section, hearing, hear }: HearToolsProps) {
+  const on = hearing.on.value;
+  return (
+    <div class="hearing">
+      {/* One button with two faces, so that the press that stops finds it where the press that began was. */}
+      <button type="button" class="main" onClick={on ? hearing.stop : hear}>
+        {on ? walkWords.stopHearing : walkWords.hear}
+      </button>
+      {on && <Clock section={section} hearing={hearing} />}
+      <p role="status">{hearing.refused.value && walkWords.notHeard}</p>
+    </div>
+  );
+}
+
+/** By itself, since it alone changes with every frame; silent, since something sounds already. */
+function Clock({ section, hearing }: { readonly section: Section; readonly hearing: Heard }) {
+  const of = Math.max(section.seconds, heardFor(section));
+  return (
+    <p class="elapsed">
+      {walkWords.hearing(
+        writeClockTime(Math.floor(hearing.elapsed.value ?? 0)),
+        writeClockTime(of),
+      )}
+    </p>
+  );
+}

@@ -1,0 +1,100 @@
+// Every word that Walk through shows, the score's own among them, as data, so that another language
+// is another module of the same shape. What is spoken, and the names of the steps, come with the timeline.
+import type { Method } from "../trade/method.ts";
+
+export const walkWords = {
+  noWorksheet: "There is nothing to walk through until the worksheet can be worked out.",
+  toWorkOut: "Go to Work out",
+  onItsWay: "Putting the steps together…",
+  failed: "The steps could not be put together: the words and sounds could not be had here.",
+  again: "Try again",
+  stops: "Look at this first",
+  stop: "Stop",
+  stopsAfter: "The steps are shown all the same.",
+  lead: "The whole of it, from the worksheet to the drying line. Nothing here starts a run.",
+  steps: "Steps",
+  total: (steps: number, clock: string) =>
+    `${steps} steps. ${clock} by the clock; the others wait for your press.`,
+  dark: "dark",
+  light: "light",
+  screenBlack: "The screen is black here.",
+  ownPace: "no clock",
+  spoken: (seconds: string) => `${seconds} of words, then it waits for your press`,
+  clocked: (time: string) => `${time} by the clock`,
+  previous: "Previous step",
+  next: "Next step",
+  step: (n: number, of: number) => `Step ${n} of ${of}`,
+  hear: "Hear this step",
+  stopHearing: "Stop",
+  hearing: (time: string, of: string) => `${time} of ${of}`,
+  notHeard: "No sound could be started here.",
+  runIsOn: "A run is on, so nothing else sounds. It goes on in",
+  lightsOut: "Lights out",
+  inWords: "The same in words",
+  time: "Time",
+  hands: "Hands",
+  voice: "Voice",
+  hearFrom: "hear",
+  /** Read on from the word before it, by those who listen to the page. */
+  from: (time: string) => `from ${time}`,
+  left: (count: number) => (count === 1 ? "1 sentence left out" : `${count} sentences left out`),
+  leftWhy: "What found no room between the signals, and why.",
+};
+
+export const scoreWords = {
+  /** Said of the whole picture; what it holds stands beside it in words. */
+  picture: (title: string) => `Score of ${title}`,
+  region: (title: string) => `Score of ${title}, may be scrolled sideways`,
+  key: "How to read it",
+  keys: {
+    words: "A bar as long as the words last, with the words above it.",
+    count: "Three beats lead in.",
+    moment: "A horn sounds at the moment itself: three arcs to pour, two to begin moving the tank.",
+    beats: "Beats for over and back.",
+    rest: "A ring where the tank is set down.",
+    water:
+      "Five lines are the bath: they open as it is poured in, swing with the tank, lie level while it rests, and close as it is poured out.",
+    fold: "A long rest is folded, with its length written in the gap.",
+    clock:
+      "Black and white in turn: five seconds each; one second each where only words are heard.",
+  },
+  press: "press",
+  "pour-in": "pour in",
+  full: "full",
+  rest: "rest",
+  "pour-out": "pour out",
+  empty: "empty",
+  tap: (count: number) => `tap ${count}`,
+  still: (time: string) => time,
+  moving: (count: number, time: string) => `×${count}, ${time}`,
+};
+
+/** A bout, short enough to stand under its notes. */
+export const turnsInScore: { readonly [method in Method]: (count: number) => string } = {
+  inversion: (count) => `invert ${count}`,
+  twist: (count) => `twist ${count}`,
+  rotary: (count) => `turn ${count}`,
+  tray: (count) => `rock ${count}`,
+  hanger: (count) => `lift ${count}`,
+};
+
+const times = (count: number) => (count === 1 ? "once" : count === 2 ? "twice" : `${count} times`);
+
+/** A bout, as a sentence's part. */
+export const turnsInWords: { readonly [method in Method]: (count: number) => string } = {
+  inversion: (count) => `invert ${times(count)}`,
+  twist: (count) => `twist ${times(count)}`,
+  rotary: (count) => `turn the drum ${times(count)}`,
+  tray: (count) => `rock the tray ${times(count)}`,
+  hanger: (count) => `lift and tilt ${times(count)}`,
+};
+
+export const deedWords = {
+  pourIn: (bath: string) => `pour in the ${bath}`,
+  full: "tank full",
+  until: (turns: string, time: string) => `${turns}, until ${time}`,
+  rest: "rest",
+  tap: (count: number) => `tap ${times(count)}`,
+  pourOut: (bath: string) => `pour out the ${bath}`,
+  empty: "tank empty",
+};

@@ -1,0 +1,280 @@
+// @vitest-environment happy-dom
+import { signal } from "@preact/signals";
+import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import type { Hearing, Runs, Session } from "../../src/live/runs.ts";
+import { planOf } from "../../src/plan/plan.ts";
+import type { Worksheet } from "../../src/plan/worksheet.ts";
+import type { Section, Timeline } from "../../src/timeline/score.ts";
+import { demos } from "../../src/ui/demo.ts";
+import { walkThroughWith } from "../../src/ui/walk-through.tsx";
+import { walkWords } from "../../src/ui/walk-words.ts";
+import { changed } from "../plan/worksheets.ts";
+import { compiled } from "../timeline/scene.ts";
+
+afterEach(cleanup);
+beforeEach(() => {
+  vi.useFakeTimers({ toFake: ["requestAnimationFrame", "cancelAnimationFrame"] });
+  return () => {
+    vi.useRealTimers();
+  };
+});
+
+interface Heard {
+  readonly section: Section;
+  readonly from: number | undefined;
+  elapsed: number;
+  stopped: boolean;
+  end(): void;
+}
+
+/** Sound that stands where the test puts it. */
+function world({ refuses = 0, mute = false }: { refuses?: number; mute?: boolean } = {}) {
+  const heard: Heard[] = [];
+  let refusals = refuses;
+  const current = signal<Session | null>(null);
+  const runs: Runs = {
+    current,
+    begin: async () => {},
+    leave: () => {},
+    async compile(worksheet): Promise<Timeline> {
+      if (refusals > 0) {
+        refusals -= 1;
+        throw new Error("no words to be had");
+      }
+      return compiled(worksheet);
+    },
+    async hear(_timeline, section, from): Promise<Hearing> {
+      if (mute) throw new Error("no sound to be had");
+      let end = () => {};
+      const over = new Promise<void>((resolve) => {
+        end = resolve;
+      });
+      const it: Heard = { section, from, elapsed: from ?? 0, stopped: false, end };
+      heard.push(it);
+      return {
+        over,
+        elapsed: () => it.elapsed,
+        stop() {
+          it.stopped = true;
+          end();
+        },
+      };
+    },
+  };
+  return { runs, heard, current };
+}
+
+async function shown(runs: Runs, worksheet: Worksheet | null = demos.gullrock) {
+  const Walk = walkThroughWith(runs);
+  const plan = worksheet && planOf(worksheet);
+  const page = render(<Walk worksheet={signal(worksheet)} plan={signal(plan)} />);
+  await act(async () => {});
+  return page;
+}
+
+/** Lets what was begun by the press settle as well. */
+const press = (name: string | RegExp) =>
+  act(async () => {
+    fireEvent.click(screen.getByRole("button", { name }));
+  });
+const steps = () => within(screen.getByRole("navigation", { name: walkWords.steps }));
+const choose = async (name: RegExp) => {
+  await act(() => {
+    fireEvent.click(steps().getByRole("button", { name }));
+  });
+};
+const title = () => screen.getByRole("heading", { level: 2 }).textContent;
+const nextFrame = () =>
+  act(() => {
+    vi.advanceTimersByTime(20);
+  });
+
+describe("before there is anything to walk through", () => {
+  test("the way to Work out is shown while the worksheet cannot be used", async () => {
+    await shown(world().runs, null);
+    expect(screen.getByRole("link", { name: walkWords.toWorkOut }).getAttribute("href")).toBe(
+      "#work-out",
+    );
+  });
+
+  test("what could not be put together can be tried again", async () => {
+    await shown(world({ refuses: 1 }).runs);
+    expect(screen.getByRole("alert").textContent).toContain(walkWords.failed);
+    await press(walkWords.again);
+    // The attempt begins once the press is dealt with, and takes its own time.
+    await act(async () => {});
+    expect(title()).toBe("Lay out");
+  });
+
+  test("a stop warning stands first, and the steps are shown all the same", async () => {
+    const short = changed(demos.gullrock, { developer: { stockPerFilm: { ml: 900 } } });
+    await shown(world().runs, short);
+    const warnings = screen.getByRole("list", { name: walkWords.stops });
+    expect(warnings.textContent).toContain("would be used up");
+    const order = warnings.compareDocumentPosition(screen.getByRole("heading", { level: 2 }));
+    expect(order & Node.DOCUMENT_POSITION_FOLLOWING).toBeTruthy();
+  });
+
+  test("a caution is left to Work out", async () => {
+    const quick = changed(demos.gullrock, {
+      developer: { leaflet: [{ temperature: { f: 69 }, time: "4:30" }] },
+    });
+    expect(planOf(quick).warnings.map(({ severity }) => severity)).toEqual(["caution"]);
+    await shown(world().runs, quick);
+    expect(screen.queryByRole("list", { name: walkWords.stops })).toBeNull();
+  });
+});
+
+describe("the steps", () => {
+  test("are all listed, each with its light and its time", async () => {
+    await shown(world().runs);
+    const sections = compiled(demos.gullrock).sections;
+    expect(steps().getAllByRole("button")).toHaveLength(sections.length);
+    expect(steps().getByRole("button", { name: /Developer and stop bath/ }).textContent).toContain(
+      "light, 10:47",
+    );
+    expect(steps().getByRole("button", { name: /Onto the reel/ }).textContent).toContain(
+      "dark, no clock",
+    );
+  });
+
+  test("chosen, shows itself and takes the focus there", async () => {
+    await shown(world().runs);
+    await choose(/Fixer/);
+    expect(title()).toBe("Fixer");
+    expect(document.activeElement).toBe(screen.getByRole("heading", { level: 2 }));
+    expect(steps().getByRole("button", { name: /Fixer/ }).getAttribute("aria-current")).toBe(
+      "step",
+    );
+  });
+
+  test("can be gone through one by one, and end at either end", async () => {
+    await shown(world().runs);
+    await press(walkWords.previous);
+    expect(title()).toBe("Lay out");
+    await press(walkWords.next);
+    expect(title()).toBe("Temperature");
+    await choose(/Hang to dry/);
+    await press(walkWords.next);
+    expect(title()).toBe("Hang to dry");
+    expect(screen.getByRole("button", { name: walkWords.next }).getAttribute("aria-disabled")).toBe(
+      "true",
+    );
+  });
+
+  test("say in the dark that the screen is black", async () => {
+    await shown(world().runs);
+    expect(screen.queryByText(walkWords.screenBlack, { exact: false })).toBeNull();
+    await choose(/Onto the reel/);
+    expect(screen.getByText(walkWords.screenBlack, { exact: false })).toBeTruthy();
+  });
+
+  test("show one picture for each bath, with a short name, and the same as a list", async () => {
+    await shown(world().runs);
+    await choose(/Developer/);
+    const names = screen.getAllByRole("img").map((picture) => picture.getAttribute("aria-label"));
+    expect(names).toEqual(["Score of developer", "Score of stop bath"]);
+    const list = within(screen.getByRole("list", { name: walkWords.inWords }));
+    expect(list.getByText("pour in the stop bath")).toBeTruthy();
+    expect(list.getByText("Get ready to pour out the developer.")).toBeTruthy();
+  });
+
+  test("tell what was left unsaid, with its reason, where anything was", async () => {
+    const hurried = changed(demos.gullrock, { tank: { pourIn: 1, pourOut: 1, handover: 0 } });
+    const left = compiled(hurried).sections.find((section) => section.left.length > 0);
+    expect(left).toBeDefined();
+    await shown(world().runs, hurried);
+    expect(screen.queryByText(walkWords.leftWhy)).toBeNull();
+    await choose(new RegExp(left?.title ?? ""));
+    expect(screen.getByText(walkWords.left(left?.left.length ?? 0))).toBeTruthy();
+    const told = screen.getByText(walkWords.leftWhy).parentElement?.textContent ?? "";
+    expect(told).toContain(left?.left[0]?.wanted);
+    expect(told).toContain(left?.left[0]?.why);
+  });
+});
+
+describe("hearing a step", () => {
+  test("marks the present in the score and in the list, until it is over", async () => {
+    const { runs, heard } = world();
+    const { container } = await shown(runs);
+    await choose(/Developer/);
+    await press(walkWords.hear);
+    const it = heard[0];
+    if (it === undefined) throw new Error("nothing was heard");
+    expect(it.section.id).toBe("developer");
+    it.elapsed = 20;
+    await nextFrame();
+    expect(container.querySelectorAll(".present")).toHaveLength(1);
+    const current = screen
+      .getByRole("list", { name: walkWords.inWords })
+      .querySelector("[aria-current]");
+    expect(current?.textContent).toContain("invert 12 times");
+    expect(screen.getByText("0:20 of 10:47")).toBeTruthy();
+    await act(async () => it.end());
+    expect(container.querySelectorAll(".present")).toHaveLength(0);
+    expect(screen.getByRole("button", { name: walkWords.hear })).toBeTruthy();
+  });
+
+  test("is stopped by the button that began it", async () => {
+    const { runs, heard } = world();
+    await shown(runs);
+    await press(walkWords.hear);
+    await press(walkWords.stopHearing);
+    expect(heard[0]?.stopped).toBe(true);
+    expect(screen.getByRole("button", { name: walkWords.hear })).toBeTruthy();
+  });
+
+  test("is stopped by another step, and by leaving the place", async () => {
+    const { runs, heard } = world();
+    const { unmount } = await shown(runs);
+    await press(walkWords.hear);
+    await press(walkWords.next);
+    expect(heard[0]?.stopped).toBe(true);
+    await press(walkWords.hear);
+    expect(heard[1]?.stopped).toBe(false);
+    unmount();
+    expect(heard[1]?.stopped).toBe(true);
+  });
+
+  test("that begins only after the place was left is stopped at once", async () => {
+    const { runs, heard } = world();
+    const { unmount } = await shown(runs);
+    fireEvent.click(screen.getByRole("button", { name: walkWords.hear }));
+    unmount();
+    await act(async () => {});
+    expect(heard.map(({ stopped }) => stopped)).toEqual([true]);
+  });
+
+  test("can start at any entry of a long section, and not of a short one", async () => {
+    const { runs, heard } = world();
+    await shown(runs);
+    expect(screen.queryAllByRole("button", { name: /^hear from/ })).toHaveLength(0);
+    await choose(/Developer/);
+    await press("hear from 1:08");
+    expect(heard[0]?.from).toBe(68);
+  });
+
+  test("that cannot be had is said, and nothing is left hanging", async () => {
+    await shown(world({ mute: true }).runs);
+    await press(walkWords.hear);
+    await act(async () => {});
+    expect(screen.getByText(walkWords.notHeard)).toBeTruthy();
+    expect(screen.getByRole("button", { name: walkWords.hear })).toBeTruthy();
+  });
+
+  test("is not offered while a run is on", async () => {
+    const { runs, current } = world();
+    await shown(runs);
+    await choose(/Developer/);
+    act(() => {
+      // What the run holds is no business of this place: that there is one is enough.
+      current.value = {} as Session;
+    });
+    expect(screen.queryByRole("button", { name: walkWords.hear })).toBeNull();
+    expect(screen.queryAllByRole("button", { name: /^hear from/ })).toHaveLength(0);
+    expect(screen.getByRole("link", { name: walkWords.lightsOut }).getAttribute("href")).toBe(
+      "#lights-out",
+    );
+  });
+});
