@@ -13,7 +13,8 @@ import { compile } from "./timeline/timeline.ts";
 import { openKit } from "./tones/kit.ts";
 import { buildSounds } from "./voice/build.ts";
 import { openPack } from "./voice/pack.ts";
-import { openStretcher } from "./voice/stretch.ts";
+import { tellProgress } from "./voice/progress.ts";
+import { openStretch } from "./voice/stretch.ts";
 
 const soundFile = (name: string) =>
   readFileSync(new URL(`../public/sound/${name}`, import.meta.url));
@@ -24,7 +25,7 @@ export async function compiledFor(
   worksheet: Worksheet,
   plan: Plan,
 ): Promise<{ timeline: Timeline; sources: () => Promise<Sources> }> {
-  await buildSounds();
+  await buildSounds(tellProgress());
   const index = soundJson("en.json");
   const rate = worksheet.voice?.rate ?? 1;
   const script = openScript(source, toCardinal);
@@ -34,9 +35,9 @@ export async function compiledFor(
       const pack = await openPack(index, soundFile("en.pack"));
       const kit = openKit(soundJson("tones.json"), soundFile("tones.pcm"));
       const wasm = createRequire(import.meta.url).resolve("@echogarden/sonic-wasm/sonic.wasm");
-      const stretch = await openStretcher(readFileSync(wasm));
+      const stretch = await openStretch(readFileSync(wasm));
       return {
-        phrase: (text) => (rate === 1 ? pack.decode(text) : stretch(pack.decode(text), rate)),
+        phrase: (text) => stretch(pack.decode(text), rate),
         tone: (name) => kit.samples(name),
       };
     },

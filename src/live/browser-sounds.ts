@@ -6,14 +6,14 @@ import { openScript, type Script, type ScriptSource } from "../script/script.ts"
 import type { Sources } from "../timeline/sound.ts";
 import { type Kit, openKit } from "../tones/kit.ts";
 import { openPack, type Pack, type PackIndex } from "../voice/pack.ts";
-import { openStretcher, type Stretcher } from "../voice/stretch.ts";
+import { openStretch, type Stretch } from "../voice/stretch.ts";
 
 export interface Sounds {
   readonly script: Script;
   readonly index: PackIndex;
   readonly pack: Pack;
   readonly kit: Kit;
-  readonly stretcher: Stretcher;
+  readonly stretch: Stretch;
 }
 
 /** @throws where something cannot be fetched. */
@@ -31,14 +31,14 @@ export async function fetchSounds(): Promise<Sounds> {
     index,
     pack: await openPack(index, packBytes),
     kit: openKit(kitIndex, kitBytes),
-    stretcher: await openStretcher(wasm),
+    stretch: await openStretch(wasm),
   };
 }
 
 /** The samples of a pack and a kit, phrases stretched to `rate`. */
-export function sourcesAt({ pack, kit, stretcher }: Sounds, rate: number): Sources {
+export function sourcesAt({ pack, kit, stretch }: Sounds, rate: number): Sources {
   return {
-    phrase: (text) => (rate === 1 ? pack.decode(text) : stretcher(pack.decode(text), rate)),
+    phrase: (text) => stretch(pack.decode(text), rate),
     tone: (name) => kit.samples(name),
   };
 }

@@ -2,8 +2,8 @@
 // One family, a fog signal's: low and round, with harmonics that carry over running water. The
 // signals differ by rhythm and by the way they move (up, down, level), before they differ in pitch.
 import * as webAudio from "node-web-audio-api";
-import { gain, momentary } from "../voice/loudness.ts";
 import { sampleRate, type ToneName, toneNames, toneSamples, toneSeconds } from "./designs.ts";
+import { gain, momentary } from "./loudness.ts";
 
 interface Note {
   /** Fundamental, Hz. */
@@ -15,7 +15,7 @@ interface Note {
 
 interface Design {
   readonly notes: readonly Note[];
-  /** Loudness of its loudest 400 ms, LUFS; the voice lies at −16. */
+  /** Loudness of its loudest 400 ms, LUFS; the voice lies at −20. */
   readonly level: number;
   /** Seconds in which each note swells; a moment's is short, so that it can be landed on. */
   readonly swell: number;
@@ -26,23 +26,23 @@ const SHARP = 0.003;
 
 export const designs: { readonly [name in ToneName]: Design } = {
   // Two steps up: filling.
-  "pour-in": { notes: [note(220, 0, 0.2), note(330, 0.22, 0.24)], level: -15, swell: SHARP },
+  "pour-in": { notes: [note(220, 0, 0.2), note(330, 0.22, 0.24)], level: -18, swell: SHARP },
   // Three quick blasts and a long one lower down: nothing else repeats, nothing else is this long.
   "pour-out": {
     notes: [note(392, 0, 0.1), note(392, 0.14, 0.1), note(392, 0.28, 0.1), note(165, 0.44, 0.6)],
-    level: -13,
+    level: -16,
     swell: SHARP,
   },
   // One level blast: go on until the next.
-  agitate: { notes: [note(294, 0, 0.44)], level: -15, swell: SHARP },
+  agitate: { notes: [note(294, 0, 0.44)], level: -18, swell: SHARP },
   // A long step down: set it down.
-  rest: { notes: [note(262, 0, 0.14), note(175, 0.16, 0.3)], level: -16, swell: SHARP },
+  rest: { notes: [note(262, 0, 0.14), note(175, 0.16, 0.3)], level: -18, swell: SHARP },
   // The hands' own beat: over is higher, back is lower, both short.
-  over: { notes: [note(494, 0, 0.16)], level: -21, swell: SHARP },
-  back: { notes: [note(370, 0, 0.16)], level: -21, swell: SHARP },
-  count: { notes: [note(587, 0, 0.1)], level: -18, swell: SHARP },
-  press: { notes: [note(698, 0, 0.04), note(880, 0.05, 0.04)], level: -20, swell: SHARP },
-  confirm: { notes: [note(196, 0, 0.32)], level: -26, swell: 0.08 },
+  over: { notes: [note(494, 0, 0.16)], level: -25, swell: SHARP },
+  back: { notes: [note(370, 0, 0.16)], level: -25, swell: SHARP },
+  count: { notes: [note(587, 0, 0.1)], level: -21, swell: SHARP },
+  press: { notes: [note(698, 0, 0.04), note(880, 0.05, 0.04)], level: -24, swell: SHARP },
+  confirm: { notes: [note(196, 0, 0.32)], level: -30, swell: 0.08 },
 };
 
 /** Strengths of the fundamental and its harmonics: the first eight within 12 dB of one another. */

@@ -1,0 +1,86 @@
+// A clip as the engine spoke it in; the same clip made to carry over running water out: cleared
+// of rumble, brightened, evened out, and cut to what is said. Build only. The filters are
+// Web Audio's own, run offline in Node.
+import {
+  AudioBufferSourceNode,
+  BiquadFilterNode,
+  DynamicsCompressorNode,
+  GainNode,
+  OfflineAudioContext,
+  WaveShaperNode,
+} from "node-web-audio-api";
+import { gain } from "../tones/loudness.ts";
+import type { Speech } from "./engine.ts";
+
+/**
+ * Chosen with a recogniser that had every phrase of the English script to pick from, in noise
+ * shaped like a running tap, about 10 dB below the voice: of 96 phrases it got 13 in 100 as
+ * spoken, 30 with the equaliser alone, 92 like this; clean, 99. Limiting harder is louder still,
+ * but costs words where it is quiet.
+ */
+export const shape = {
+  rumbleBelow: 300, // Hz; small loudspeakers give nothing back down there
+  brightAbove: 1500, // Hz
+  brighter: 12, // dB
+  threshold: -40, // dB
+  ratio: 8,
+  attack: 0.002, // s
+  release: 0.1, // s
+  drive: 2, // how far the loudest pulses are pushed into the soft limit
+};
+
+/** tanh over ±4, beyond which it is flat to three places. */
+const softLimit = Float32Array.from({ length: 4097 }, (_, i) => Math.tanh((i / 2048 - 1) * 4));
+
+/** Filtered and evened out, a little later than it came: the compressor looks 6 ms ahead. */
+const shaped = async ({ samples, sampleRate }: Speech): Promise<Float32Array> => {
+  const tail = Math.round(0.05 * sampleRate);
+  const context = new OfflineAudioContext(1, samples.length + tail, sampleRate);
+  const buffer = context.createBuffer(1, samples.length, sampleRate);
+  buffer.copyToChannel(new Float32Array(samples), 0);
+  const source = new AudioBufferSourceNode(context, { buffer });
+  const nodes = [
+    new BiquadFilterNode(context, { type: "highpass", frequency: shape.rumbleBelow, Q: 0.7 }),
+    new BiquadFilterNode(context, {
+      type: "highshelf",
+      frequency: shape.brightAbove,
+      gain: shape.brighter,
+    }),
+    new DynamicsCompressorNode(context, {
+      threshold: shape.threshold,
+      ratio: shape.ratio,
+      attack: shape.attack,
+      release: shape.release,
+      knee: 10,
+    }),
+    new GainNode(context, { gain: shape.drive / 4 }),
+    new WaveShaperNode(context, { curve: softLimit }),
+  ];
+  nodes.reduce<AudioNode>((from, to) => from.connect(to), source).connect(context.destination);
+  source.start();
+  return (await context.startRendering()).getChannelData(0);
+};
+
+/**
+ * What is said, without the silence around it. Shaping brings the engine's silence up to −40
+ * dBFS, the softest onset starts above −36 and a last breath fades out through −28; a few
+ * milliseconds more are kept and faded, so that no consonant is cut.
+ */
+const trimmed = (samples: Float32Array, rate: number): Float32Array => {
+  const ms = rate / 1000;
+  const first = samples.findIndex((value) => Math.abs(value) > gain(-36));
+  const last = samples.findLastIndex((value) => Math.abs(value) > gain(-28));
+  if (first < 0 || last < first) throw new Error("The engine spoke nothing but silence.");
+  const said = samples.slice(Math.max(0, first - Math.round(5 * ms)), last + Math.round(12 * ms));
+  const fade = (length: number, at: (i: number) => number) => {
+    for (let i = 0; i < length; i++)
+      said[at(i)] = (said[at(i)] ?? 0) * Math.sin((Math.PI * i) / (2 * length)) ** 2;
+  };
+  fade(Math.round(4 * ms), (i) => i);
+  fade(Math.round(12 * ms), (i) => said.length - 1 - i);
+  return said;
+};
+
+/** At the engine's own sample rate, at a level still to be set. */
+export const master = async (speech: Speech): Promise<Float32Array> =>
+  trimmed(await shaped(speech), speech.sampleRate);
