@@ -84,11 +84,9 @@ function answerPhrases(position: Position, form: Form, script: Script): readonly
 function leftPhrases(left: number, form: Form, script: Script): readonly string[] {
   const minutes = sayable("minutes", Math.floor(left / 60));
   const seconds = left >= 3600 ? null : sayable("seconds", Math.floor(left % 60));
-  if (minutes === null && seconds === null) return [];
-  if (seconds === null) return script.say("remaining.minutes", form, { minutes: minutes ?? 1 });
   return [
-    ...(minutes === null ? [] : script.say("remaining.minutes", "shortest", { minutes })),
-    ...script.say("where.seconds", form, { seconds }),
+    ...(minutes === null ? [] : script.say("where.minutes", form, { minutes })),
+    ...(seconds === null ? [] : script.say("where.seconds", form, { seconds })),
   ];
 }
 

@@ -43,8 +43,13 @@ export interface Script {
 /** The counts a voice pack can say; anything else is rounded down to one of them. */
 const counts: { readonly [slot: string]: readonly number[] } = {
   minutes: [...Array.from({ length: 60 }, (_, i) => i + 1), 75, 90, 105, 120],
+  // Minutes left that are worth telling unasked: the last five, then every fifth, then every quarter hour.
+  mark: [1, 2, 3, 4, 5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 75, 90, 105, 120],
   seconds: Array.from({ length: 11 }, (_, i) => (i + 1) * 5),
 };
+
+/** Minutes left at which a long bath is told of unasked, least first. */
+export const marks: readonly number[] = counts.mark ?? [];
 
 /** The greatest sayable count that is not more than `value`, or null below the least. */
 export function sayable(slot: "minutes" | "seconds", value: number): number | null {

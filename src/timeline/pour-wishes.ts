@@ -2,7 +2,7 @@
 // pour, how much time is left, the pour-out, and what becomes of what was poured out.
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { Stay } from "../process/process.ts";
-import { sayable } from "../script/script.ts";
+import { marks } from "../script/script.ts";
 import { toneSeconds } from "../tones/designs.ts";
 import { AFTER_PRESS, AHEAD, plain, SETTLE, type Wish, weights } from "./wish.ts";
 
@@ -11,8 +11,6 @@ const MARK_EARLY = 1;
 const MARK_LATE = 5;
 /** A mark sooner than this after the tank is full, or nearer to the pour-out, tells nothing new. */
 const MARK_WORTH = 10;
-/** Minutes left that are worth hearing: the last five, then every fifth, then every quarter hour. */
-const MARKS = [120, 105, 90, 75, 60, 55, 50, 45, 40, 35, 30, 25, 20, 15, 10, 5, 4, 3, 2, 1];
 /** Words about a bath may begin once the one before it is pouring out, or after the press. */
 function wordsFrom(before: Stay | undefined): number {
   return before === undefined ? AFTER_PRESS : before.pourOut + toneSeconds["pour-out"] + SETTLE;
@@ -55,14 +53,14 @@ export function pourInWishes(
 
 export function remainingWishes(stay: Stay, worksheet: Worksheet): readonly Wish[] {
   const end = worksheet.clock.ends === "empty" ? stay.empty : stay.pourOut;
-  return MARKS.flatMap((minutes) => {
+  return marks.toReversed().flatMap((minutes) => {
     const mark = end - 60 * minutes;
-    if (mark < stay.full + MARK_WORTH || sayable("minutes", minutes) !== minutes) return [];
+    if (mark < stay.full + MARK_WORTH) return [];
     return [
       {
         ...plain,
         key: "remaining.minutes",
-        slots: { minutes },
+        slots: { mark: minutes },
         kind: "remaining" as const,
         earliest: mark - MARK_EARLY,
         latestEnd: mark + MARK_LATE,

@@ -97,15 +97,23 @@ const phases: readonly Float64Array[] = Array.from({ length: oversampling }, (_,
   }),
 );
 
+/** Between samples that are all below this part of the highest, no waveform reaches a new height. */
+const worthLooking = 0.5;
+
 /** Highest true peak in dBTP (0 is full scale), oversampled four times as in Annex 2. */
 export const truePeak = (samples: Float32Array): number => {
-  let highest = 0;
-  for (let i = 1 - halfTaps; i < samples.length + halfTaps; i++) {
-    for (const taps of phases) {
-      let sum = 0;
-      for (let tap = 0; tap < taps.length; tap++)
-        sum += (taps[tap] ?? 0) * (samples[i + tap - halfTaps + 1] ?? 0);
-      highest = Math.max(highest, Math.abs(sum));
+  const sampled = samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
+  let highest = sampled;
+  for (let i = 0; i < samples.length; i++) {
+    if (Math.abs(samples[i] ?? 0) < worthLooking * sampled) continue;
+    // Both sides of the sample: the peak may lie before it or after.
+    for (let at = i - 1; at <= i; at++) {
+      for (const taps of phases) {
+        let sum = 0;
+        for (let tap = 0; tap < taps.length; tap++)
+          sum += (taps[tap] ?? 0) * (samples[at + tap - halfTaps + 1] ?? 0);
+        highest = Math.max(highest, Math.abs(sum));
+      }
     }
   }
   return 20 * Math.log10(highest);

@@ -36,7 +36,7 @@ describe("The English script", () => {
     const all = new Set(everyPhrase(english));
     for (const minutes of [1, 4, 21, 60, 120]) {
       for (const form of forms) {
-        for (const phrase of english.say("remaining.minutes", form, { minutes })) {
+        for (const phrase of english.say("where.minutes", form, { minutes })) {
           expect(all).toContain(phrase);
         }
       }
@@ -49,10 +49,8 @@ describe("The English script", () => {
   });
 
   test("knows one minute from two", () => {
-    expect(english.say("remaining.minutes", "brief", { minutes: 1 })).toEqual(["One minute left."]);
-    expect(english.say("remaining.minutes", "brief", { minutes: 2 })).toEqual([
-      "Two minutes left.",
-    ]);
+    expect(english.say("remaining.minutes", "brief", { mark: 1 })).toEqual(["One minute left."]);
+    expect(english.say("remaining.minutes", "brief", { mark: 2 })).toEqual(["Two minutes left."]);
   });
 
   test("refuses a key or a slot that it does not have", () => {
