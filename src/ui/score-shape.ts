@@ -3,7 +3,7 @@
 // is 0 at the floor of the bath.
 import type { Cue } from "../timeline/score.ts";
 
-export interface Lane {
+interface Lane {
   readonly top: number;
   readonly bottom: number;
 }

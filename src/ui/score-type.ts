@@ -2,7 +2,7 @@
 // on, so that the score is laid out the same wherever it is drawn.
 
 /** Units of the score: CSS px on screen at the usual size of text, where the root is 18 px. */
-export const fontSize = 16;
+const fontSize = 16;
 export const lineHeight = 19;
 
 /**

@@ -191,12 +191,7 @@ function HearTools({ section, hearing, hear }: HearToolsProps) {
 /** By itself, since it alone changes with every frame; silent, since something sounds already. */
 function Clock({ section, hearing }: { readonly section: Section; readonly hearing: Heard }) {
   const of = Math.max(section.seconds, heardFor(section));
-  return (
-    <p class="elapsed">
-      {walkWords.hearing(
-        writeClockTime(Math.floor(hearing.elapsed.value ?? 0)),
-        writeClockTime(of),
-      )}
-    </p>
-  );
+  // A moment may pass before the first sound.
+  const now = Math.max(0, Math.floor(hearing.elapsed.value ?? 0));
+  return <p class="elapsed">{walkWords.hearing(writeClockTime(now), writeClockTime(of))}</p>;
 }

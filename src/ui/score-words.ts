@@ -13,12 +13,12 @@ const CLEAR = 10;
 const MAST = 9;
 
 /** Speech in lines, with the units it is wide. */
-export interface Worded {
+interface Worded {
   readonly lines: readonly string[];
   readonly width: number;
 }
 
-export function worded(cue: Cue, scale: number): Worded {
+function worded(cue: Cue, scale: number): Worded {
   const measure =
     scale === handScale ? WIDEST : Math.max(LEAST, (cue.until - cue.at) * scale - CLEAR);
   const lines = wrapped(cue.says ?? "", measure);

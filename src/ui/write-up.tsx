@@ -1,7 +1,204 @@
-// Write up: what came of the run, kept. Fetched when first opened; the frame shows its heading.
+// Write up: the runs that were kept, newest first, with room for what came of each. Nothing is decided
+// here: the acts stand in write-up-state.ts, what is said of a run in write-up-model.ts.
+import type { ComponentType } from "preact";
+import { useEffect, useLayoutEffect, useMemo, useRef } from "preact/hooks";
+import type { RunRecord } from "../logbook/run-record.ts";
 import type { PlaceProps } from "./place.ts";
-import { placeWords } from "./words.ts";
+import {
+  dayAndTime,
+  developerLine,
+  developmentLine,
+  endingLine,
+  filmLines,
+  pressLines,
+  titleOf,
+} from "./write-up-model.ts";
+import { openWriteUp, type WriteUp, type WriteUpPorts } from "./write-up-state.ts";
+import { writeWords } from "./write-words.ts";
+import "./write-up.css";
 
-export function WriteUp({ plan }: PlaceProps) {
-  return <p>{plan.value ? placeWords["write-up"].hint : placeWords["work-out"].hint}</p>;
+export function writeUpWith(ports: WriteUpPorts): ComponentType<PlaceProps> {
+  return function WriteUpPlace() {
+    const writeUp = useMemo(() => openWriteUp(ports), []);
+    useLayoutEffect(() => keepOnLeaving(writeUp.keepNow), [writeUp]);
+    const found = writeUp.found.value;
+    if (found === null) return <p role="status">{writeWords.onItsWay}</p>;
+    const { runs } = found;
+    return (
+      <>
+        <p>{writeWords.lead}</p>
+        {found.kind === "refused" && <p class="not-kept">{writeWords.refused}</p>}
+        {found.kind === "found" && found.onlyHere.length > 0 && (
+          <p class="not-kept">{writeWords.onlyHere(found.onlyHere.length)}</p>
+        )}
+        {runs.length > 0 && (
+          <div class="run-tools">
+            <button type="button" onClick={writeUp.saveAll}>
+              {writeWords.saveAll}
+            </button>
+          </div>
+        )}
+        <Notice writeUp={writeUp} />
+        {runs.length === 0 && found.kind === "found" && (
+          <p>
+            {writeWords.empty} <a href="#lights-out">{writeWords.toLightsOut}</a>
+          </p>
+        )}
+        {runs.map((run) => (
+          <Run key={run.id} run={run} writeUp={writeUp} />
+        ))}
+        {found.kind === "found" && found.unread > 0 && <p>{writeWords.unread(found.unread)}</p>}
+      </>
+    );
+  };
+}
+
+/** When the place is left, and when the page is. */
+function keepOnLeaving(keepNow: () => void): () => void {
+  const hidden = () => {
+    if (document.visibilityState === "hidden") keepNow();
+  };
+  window.addEventListener("pagehide", keepNow);
+  document.addEventListener("visibilitychange", hidden);
+  return () => {
+    window.removeEventListener("pagehide", keepNow);
+    document.removeEventListener("visibilitychange", hidden);
+    keepNow();
+  };
+}
+
+/** What came of the last act, and the way back from it, where the press that took a run out goes on. */
+function Notice({ writeUp }: { readonly writeUp: WriteUp }) {
+  const count = writeUp.taken.value.length;
+  const undo = useRef<HTMLButtonElement>(null);
+  const before = useRef(count);
+  useEffect(() => {
+    if (count > before.current) undo.current?.focus();
+    before.current = count;
+  }, [count]);
+  return (
+    <div class="run-notice">
+      <p role="status">{writeUp.notice.value}</p>
+      {count > 0 && (
+        <button ref={undo} type="button" onClick={writeUp.undo}>
+          {writeWords.undo}
+        </button>
+      )}
+    </div>
+  );
+}
+
+interface RunProps {
+  readonly run: RunRecord;
+  readonly writeUp: WriteUp;
+}
+
+function Run({ run, writeUp }: RunProps) {
+  const { id } = run;
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (writeUp.returned.value === id) heading.current?.focus();
+  }, [writeUp, id]);
+  const begun = dayAndTime(run.begunAt);
+  const of = <span class="unseen">{writeWords.of(titleOf(run), begun)}</span>;
+  return (
+    <article class="run" aria-labelledby={`title-${id}`}>
+      <header>
+        <h2 id={`title-${id}`} ref={heading} tabIndex={-1}>
+          {titleOf(run)}
+        </h2>
+        <p class="begun">
+          <time dateTime={new Date(run.begunAt).toISOString()}>{begun}</time>
+        </p>
+      </header>
+      <div class="given">
+        <Facts run={run} />
+        <Presses run={run} />
+        <Note run={run} writeUp={writeUp} />
+        <div class="run-tools">
+          <button type="button" onClick={() => writeUp.again(id)}>
+            {writeWords.again}
+            {of}
+          </button>
+          <button type="button" class="plain" onClick={() => writeUp.takeOut(id)}>
+            {writeWords.takeOut}
+            {of}
+          </button>
+        </div>
+      </div>
+    </article>
+  );
+}
+
+function Facts({ run }: { readonly run: RunRecord }) {
+  const facts: readonly (readonly [string, readonly string[]])[] = [
+    [writeWords.films, filmLines(run)],
+    [writeWords.developer, [developerLine(run)]],
+    [writeWords.developed, [developmentLine(run)]],
+    [writeWords.ended, [endingLine(run)]],
+  ];
+  return (
+    <dl class="facts">
+      {facts.map(([name, lines]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          {lines.map((line, i) => (
+            <dd key={`${i} ${line}`}>{line}</dd>
+          ))}
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function Presses({ run }: { readonly run: RunRecord }) {
+  if (run.presses.length === 0) return null;
+  return (
+    <details class="presses">
+      <summary>{writeWords.presses(run.presses.length)}</summary>
+      <table class="schedule">
+        <thead>
+          <tr>
+            <th scope="col">{writeWords.step}</th>
+            <th scope="col">{writeWords.at}</th>
+            <th scope="col">{writeWords.after}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {pressLines(run).map(({ step, at, after }, i) => (
+            <tr key={`${i} ${step}`}>
+              <th scope="row">{step}</th>
+              <td>{at}</td>
+              <td>{after ?? "—"}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}
+
+function Note({ run, writeUp }: RunProps) {
+  const { id, note } = run;
+  const state = writeUp.notes.value[id];
+  return (
+    <div class="note">
+      <label for={`note-${id}`}>{writeWords.note}</label>
+      <p id={`hint-${id}`} class="hint">
+        {writeWords.noteHint}
+      </p>
+      <textarea
+        id={`note-${id}`}
+        rows={3}
+        aria-describedby={`hint-${id}`}
+        value={note}
+        onInput={(event) => writeUp.type(id, event.currentTarget.value)}
+        onBlur={writeUp.keepNow}
+      />
+      <p role="status">
+        {state === "kept" && writeWords.noteKept}
+        {state === "refused" && writeWords.noteNotKept}
+      </p>
+    </div>
+  );
 }
