@@ -5,7 +5,7 @@ import type { Tick } from "./score-shape.ts";
 import { scoreWords } from "./walk-words.ts";
 
 /** Units around every sign. */
-const [WIDE, HIGH] = [84, 60];
+const [WIDE, HIGH] = [92, 72];
 
 const tick = (kind: Tick["kind"], tone: string, x: number): Tick => ({ cue: 0, kind, tone, x });
 
@@ -18,8 +18,9 @@ const signs: readonly (readonly [keyof typeof scoreWords.keys, ComponentChildren
   [
     "moment",
     [
-      <Sign key="in" tick={tick("now", "pour-in", 8)} y={-16} />,
-      <Sign key="move" tick={tick("now", "agitate", 52)} y={-16} />,
+      <Sign key="in" tick={tick("now", "pour-in", 6)} y={-16} />,
+      <Sign key="out" tick={tick("now", "pour-out", 40)} y={-16} />,
+      <Sign key="move" tick={tick("now", "agitate", 76)} y={-16} />,
     ],
   ],
   [
@@ -28,7 +29,13 @@ const signs: readonly (readonly [keyof typeof scoreWords.keys, ComponentChildren
       <Sign key={x} tick={tick("beat", i % 2 === 0 ? "over" : "back", x)} y={-18} />
     )),
   ],
-  ["rest", <Sign key="rest" tick={tick("now", "rest", 20)} y={-24} />],
+  [
+    "rest",
+    [
+      <Sign key="rest" tick={tick("now", "rest", 20)} y={-24} />,
+      <Sign key="alive" tick={tick("confirm", "confirm", 50)} y={-28} />,
+    ],
+  ],
   [
     "water",
     <Bath

@@ -52,7 +52,11 @@ function System({ system, name, captioned, first, last, elapsed }: SystemProps) 
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by keyboard too.
     <section class="system" aria-label={scoreWords.region(name)} tabIndex={0}>
       {captioned && <h3>{name}</h3>}
-      <div class="lines" role="img" aria-label={scoreWords.picture(name)}>
+      <div
+        class={system.bath === null ? "lines" : "lines hands"}
+        role="img"
+        aria-label={scoreWords.picture(name)}
+      >
         {stretches.map((stretch, i) => (
           <div
             key={stretch.from}

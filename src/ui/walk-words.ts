@@ -49,9 +49,10 @@ export const scoreWords = {
   keys: {
     words: "A bar as long as the words last, with the words above it.",
     count: "Three beats lead in.",
-    moment: "A horn sounds at the moment itself: three arcs to pour, two to begin moving the tank.",
+    moment:
+      "A horn sounds at the moment itself: three arcs to pour in, heavier ones to pour out, two to begin moving the tank.",
     beats: "Beats for over and back.",
-    rest: "A ring where the tank is set down.",
+    rest: "A ring where the tank is set down; a dash where a soft tone says that all is well.",
     water:
       "Five lines are the bath: they open as it is poured in, swing with the tank, lie level while it rests, and close as it is poured out.",
     fold: "A long rest is folded, with its length written in the gap.",
