@@ -4,10 +4,11 @@ import type { ReadonlySignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import type { Section } from "../timeline/score.ts";
 import type { Naming } from "./score-entries.ts";
+import { Folded } from "./score-fold.tsx";
 import { Bath, Border, Flag, Sign } from "./score-marks.tsx";
 import { scoreOf } from "./score-model.ts";
 import { Present } from "./score-present.tsx";
-import type { FoldedStretch, OpenStretch, ScoreSystem, Stroke } from "./score-shape.ts";
+import type { OpenStretch, ScoreSystem } from "./score-shape.ts";
 import { lineHeight } from "./score-type.ts";
 import { scoreWords } from "./walk-words.ts";
 
@@ -152,40 +153,6 @@ function Press({ lanes, foot }: { readonly lanes: Lanes; readonly foot: number }
         0:00
       </text>
     </g>
-  );
-}
-
-function Folded({ stretch, lanes }: { readonly stretch: FoldedStretch; readonly lanes: Lanes }) {
-  return (
-    <>
-      <Side strokes={stretch.begins} of="xMin" lanes={lanes} />
-      <span style={`--foot: ${lanes.clock.bottom - lanes.hands.top / 2}`}>{stretch.length}</span>
-      <Side strokes={stretch.ends} of="xMax" lanes={lanes} />
-    </>
-  );
-}
-
-interface SideProps {
-  readonly strokes: readonly Stroke[];
-  /** The edge that x is counted from. */
-  readonly of: "xMin" | "xMax";
-  readonly lanes: Lanes;
-}
-
-/** As much of the bath as there is room for: a view one unit wide, and what lies beside it in sight. */
-function Side({ strokes, of, lanes }: SideProps) {
-  const { top } = lanes.hands;
-  const height = lanes.clock.bottom - top;
-  return (
-    <svg
-      viewBox={`${of === "xMin" ? 0 : -1} ${top} 1 ${height}`}
-      preserveAspectRatio={`${of}YMax meet`}
-      style={`--high: ${height}`}
-      aria-hidden="true"
-    >
-      {top < 0 && <path class="floor" d="M-999 0H999" />}
-      <Bath strokes={strokes} />
-    </svg>
   );
 }
 

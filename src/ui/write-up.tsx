@@ -4,15 +4,8 @@ import type { ComponentType } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import type { RunRecord } from "../logbook/run-record.ts";
 import type { PlaceProps } from "./place.ts";
-import {
-  dayAndTime,
-  developerLine,
-  developmentLine,
-  endingLine,
-  filmLines,
-  pressLines,
-  titleOf,
-} from "./write-up-model.ts";
+import { Facts, Presses } from "./write-up-facts.tsx";
+import { dayAndTime, titleOf } from "./write-up-model.ts";
 import { openWriteUp, type WriteUp, type WriteUpPorts } from "./write-up-state.ts";
 import { writeWords } from "./write-words.ts";
 import "./write-up.css";
@@ -127,54 +120,6 @@ function Run({ run, writeUp }: RunProps) {
         </div>
       </div>
     </article>
-  );
-}
-
-function Facts({ run }: { readonly run: RunRecord }) {
-  const facts: readonly (readonly [string, readonly string[]])[] = [
-    [writeWords.films, filmLines(run)],
-    [writeWords.developer, [developerLine(run)]],
-    [writeWords.developed, [developmentLine(run)]],
-    [writeWords.ended, [endingLine(run)]],
-  ];
-  return (
-    <dl class="facts">
-      {facts.map(([name, lines]) => (
-        <div key={name}>
-          <dt>{name}</dt>
-          {lines.map((line, i) => (
-            <dd key={`${i} ${line}`}>{line}</dd>
-          ))}
-        </div>
-      ))}
-    </dl>
-  );
-}
-
-function Presses({ run }: { readonly run: RunRecord }) {
-  if (run.presses.length === 0) return null;
-  return (
-    <details class="presses">
-      <summary>{writeWords.presses(run.presses.length)}</summary>
-      <table class="schedule">
-        <thead>
-          <tr>
-            <th scope="col">{writeWords.step}</th>
-            <th scope="col">{writeWords.at}</th>
-            <th scope="col">{writeWords.after}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {pressLines(run).map(({ step, at, after }, i) => (
-            <tr key={`${i} ${step}`}>
-              <th scope="row">{step}</th>
-              <td>{at}</td>
-              <td>{after ?? "—"}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </details>
   );
 }
 

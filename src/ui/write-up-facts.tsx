@@ -1,0 +1,58 @@
+// What is known of a run without anyone writing it: the films, the bath, the end, and every press.
+import type { RunRecord } from "../logbook/run-record.ts";
+import {
+  developerLine,
+  developmentLine,
+  endingLine,
+  filmLines,
+  pressLines,
+} from "./write-up-model.ts";
+import { writeWords } from "./write-words.ts";
+
+export function Facts({ run }: { readonly run: RunRecord }) {
+  const facts: readonly (readonly [string, readonly string[]])[] = [
+    [writeWords.films, filmLines(run)],
+    [writeWords.developer, [developerLine(run)]],
+    [writeWords.developed, [developmentLine(run)]],
+    [writeWords.ended, [endingLine(run)]],
+  ];
+  return (
+    <dl class="facts">
+      {facts.map(([name, lines]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          {lines.map((line, i) => (
+            <dd key={`${i} ${line}`}>{line}</dd>
+          ))}
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+export function Presses({ run }: { readonly run: RunRecord }) {
+  if (run.presses.length === 0) return null;
+  return (
+    <details class="presses">
+      <summary>{writeWords.presses(run.presses.length)}</summary>
+      <table class="schedule">
+        <thead>
+          <tr>
+            <th scope="col">{writeWords.step}</th>
+            <th scope="col">{writeWords.at}</th>
+            <th scope="col">{writeWords.after}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {pressLines(run).map(({ step, at, after }, i) => (
+            <tr key={`${i} ${step}`}>
+              <th scope="row">{step}</th>
+              <td>{at}</td>
+              <td>{after ?? "—"}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}
