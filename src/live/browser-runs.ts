@@ -74,9 +74,9 @@ export function browserRuns(told: Told): Runs {
     function telling(): typeof run {
       return {
         ...run,
-        press() {
-          run.press();
-          performance.mark("tankside-press", { detail: audio.currentTime });
+        press(ago) {
+          run.press(ago);
+          performance.mark("tankside-begun", { detail: run.begunAt() });
           told(session, run.position().kind === "over" ? "done" : null);
         },
       };
@@ -121,6 +121,7 @@ export function browserRuns(told: Told): Runs {
     }
     stopHearing = stop;
     look();
+    performance.mark("tankside-hearing", { detail: start });
     return { elapsed: () => audio.currentTime - start, stop, over };
   }
 

@@ -25,10 +25,13 @@ export interface Pressed {
 }
 
 export interface LiveRun {
-  press(): void;
+  /** @param ago seconds since the finger came down: a busy page hears of a press late. */
+  press(ago?: number): void;
   /** Says where we are and what comes next, whatever the run is at. */
   where(): void;
   position(): Position;
+  /** When the section that is on was pressed for, seconds on the audio clock. */
+  begunAt(): number;
   /** What was begun and when, for the record. */
   presses(): readonly Pressed[];
   close(): void;
@@ -91,8 +94,8 @@ export function openRun(parts: RunParts): LiveRun {
     placed = placed.filter((each) => each.until > now);
   }
 
-  function press(): void {
-    const at = player.now();
+  function press(ago = 0): void {
+    const at = player.now() - ago;
     const now = position();
     if (now.kind === "over") {
       where();
@@ -110,7 +113,7 @@ export function openRun(parts: RunParts): LiveRun {
     }
     silence(() => true);
     placedTo = at;
-    log = [...log, { section: sectionNow()?.id ?? "", at: utc() }];
+    log = [...log, { section: sectionNow()?.id ?? "", at: utc() - ago * 1000 }];
     look();
   }
 
@@ -159,6 +162,7 @@ export function openRun(parts: RunParts): LiveRun {
     press,
     where,
     position,
+    begunAt: () => pressing.begun.pressedAt,
     presses: () => log,
     close() {
       stopLooking();

@@ -45,7 +45,7 @@ export function RunView({ session, ports }: Props) {
       if (!isPress(event)) return;
       // Prevented, so that the focused control is not pressed a second time by the same key.
       event.preventDefault();
-      run.press();
+      run.press(ago(event));
     }
     const keyUp = (event: KeyboardEvent) => {
       if (isPress(event)) event.preventDefault();
@@ -63,16 +63,21 @@ export function RunView({ session, ports }: Props) {
       <button
         type="button"
         class="run-press"
-        aria-label={duringRun.press}
+        aria-label={dark ? duringRun.press : undefined}
         onPointerDown={(event) => {
-          if (event.isPrimary && event.button === 0) run.press();
+          if (event.isPrimary && event.button === 0) run.press(ago(event));
         }}
         // A press that came from neither finger nor key: assistive technology acts by click alone.
         onClick={(event) => {
           if (event.detail === 0) run.press();
         }}
       >
-        {!dark && <Shown screen={screen} />}
+        {!dark && (
+          <>
+            <Shown screen={screen} />
+            <span class="unseen">{duringRun.press}</span>
+          </>
+        )}
       </button>
       {screen.kind === "over" && (
         <p class="run-over">
@@ -109,6 +114,9 @@ export function RunView({ session, ports }: Props) {
     </div>
   );
 }
+
+/** Seconds since an event happened, which a busy page hears of late. */
+const ago = (event: Event): number => Math.max(0, performance.now() - event.timeStamp) / 1000;
 
 /** The screen as of now, drawn anew only when something on it has changed. */
 function useScreen(session: Session, ports: RunViewPorts): RunScreen {

@@ -6,7 +6,7 @@ import type { Worksheet } from "../plan/worksheet.ts";
 import { demos } from "./demo.ts";
 
 /** Count-in, pour and first inversions fall within ten seconds of the press. */
-const LEAD = 4.4;
+const LEAD = 4.9;
 
 const worksheet: Worksheet = {
   ...demos.gullrock,

@@ -11,16 +11,17 @@ export interface Captured {
 
 /** To be called before the page is opened. */
 export async function captureSound(page: Page): Promise<void> {
+  // Some runners compile functions to call this helper, which the page would not know.
+  await page.addInitScript("globalThis.__name = (named) => named");
   await page.addInitScript(() => {
     const tap = `registerProcessor("tap", class extends AudioWorkletProcessor {
-      constructor() { super(); this.block = new Float32Array(4800); this.filled = 0; this.from = -1; }
+      constructor() { super(); this.block = new Float32Array(4800); this.filled = 0; this.from = 0; }
       process([input]) {
-        if (this.from < 0) this.from = currentFrame;
+        if (this.filled === 0) this.from = currentFrame;
         const heard = input[0];
         for (let i = 0; i < 128; i += 1) this.block[this.filled++] = heard ? heard[i] : 0;
         if (this.filled + 128 > this.block.length) {
           this.port.postMessage({ from: this.from, samples: this.block.slice(0, this.filled) });
-          this.from += this.filled;
           this.filled = 0;
         }
         return true;
@@ -65,18 +66,21 @@ export async function heardBy(page: Page): Promise<Captured> {
       heard: { from: number; samples: Float32Array }[];
       heardRate: number;
     };
-    const length = world.heard.reduce((sum, { samples }) => sum + samples.length, 0);
-    const all = new Int16Array(length);
-    let to = 0;
-    for (const { samples } of world.heard) {
-      for (const sample of samples) all[to++] = Math.max(-1, Math.min(1, sample)) * 32767;
+    const first = world.heard[0]?.from ?? 0;
+    const last = world.heard.at(-1);
+    const all = new Int16Array(last === undefined ? 0 : last.from + last.samples.length - first);
+    // Each block lies where its own frame says: the audio thread may skip one when it is late.
+    for (const { from, samples } of world.heard) {
+      for (const [i, sample] of samples.entries()) {
+        all[from - first + i] = Math.max(-1, Math.min(1, sample)) * 32767;
+      }
     }
     const bytes = new Uint8Array(all.buffer);
     let text = "";
     for (let i = 0; i < bytes.length; i += 32768) {
       text += String.fromCharCode(...bytes.subarray(i, i + 32768));
     }
-    return { rate: world.heardRate, from: world.heard[0]?.from ?? 0, base64: btoa(text) };
+    return { rate: world.heardRate, from: first, base64: btoa(text) };
   });
   const bytes = Buffer.from(base64, "base64");
   const samples = new Float32Array(bytes.length / 2);

@@ -56,15 +56,17 @@ export async function pressUpTo(page: Page, timeline: Timeline, section: string)
   await page.getByRole("button", { name: /^Begin/ }).click();
   await page.locator(".run").waitFor();
   for (let i = 0; i < index; i += 1) {
-    await page.waitForTimeout(700);
+    await page.waitForTimeout(900);
     await page.keyboard.press("KeyX");
   }
 }
 
-/** Seconds on the audio clock of each press that reached the run. */
-export function pressTimes(page: Page): Promise<readonly number[]> {
-  return page.evaluate(() =>
-    performance.getEntriesByName("tankside-press").map((mark) => (mark as PerformanceMark).detail),
+/** Seconds on the audio clock at which what the page marked last began: "begun" or "hearing". */
+export function beganAt(page: Page, mark: "begun" | "hearing"): Promise<number> {
+  return page.evaluate(
+    (name) =>
+      (performance.getEntriesByName(name).at(-1) as PerformanceMark | undefined)?.detail ?? 0,
+    `tankside-${mark}`,
   );
 }
 

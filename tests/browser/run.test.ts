@@ -2,10 +2,10 @@ import { describe, expect, test } from "vitest";
 import { builtKit as kit } from "./built-kit.ts";
 import { heardBy } from "./capture.ts";
 import {
+  beganAt,
   blockMainThread,
   openPage,
   openWorksheet,
-  pressTimes,
   pressUpTo,
   shortWorksheet,
   timelineOf,
@@ -27,7 +27,7 @@ describe("A run in a real browser", () => {
     await pressUpTo(page, timeline, "developer");
     await page.waitForTimeout(((section?.seconds ?? 0) + 2) * 1000);
     const captured = await heardBy(page);
-    const pressedAt = (await pressTimes(page)).at(-1) ?? 0;
+    const pressedAt = await beganAt(page, "begun");
     const nows = section?.cues.filter(({ kind }) => kind === "now") ?? [];
     expect(nows.length).toBeGreaterThan(8);
     for (const cue of nows) {
