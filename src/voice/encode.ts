@@ -24,12 +24,10 @@ export const encode = (samples: Float32Array): readonly Uint8Array[] => {
   encoder.encoderCTL(control.signal, voice);
   const packets: Uint8Array[] = [];
   for (let from = 0; from < samples.length + lookahead; from += frame) {
-    const pcm = Buffer.alloc(2 * frame);
-    for (let i = 0; i < frame; i++) {
-      const sample = Math.max(-1, Math.min(1, samples[from + i] ?? 0));
-      pcm.writeInt16LE(Math.round(32767 * sample), 2 * i);
-    }
-    packets.push(new Uint8Array(encoder.encode(pcm, frame)));
+    const pcm = new Int16Array(frame);
+    for (let i = 0; i < frame; i++)
+      pcm[i] = Math.round(32767 * Math.max(-1, Math.min(1, samples[from + i] ?? 0)));
+    packets.push(new Uint8Array(encoder.encode(Buffer.from(pcm.buffer), frame)));
   }
   encoder.delete();
   return packets;

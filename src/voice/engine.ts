@@ -17,17 +17,27 @@ const noEntry = 44;
 const folder = 3;
 const waveFile = 4;
 
-class Exit extends Error {}
-
 /** What one run of the command reads and writes. */
-const host = (args: readonly string[], memory: () => ArrayBuffer) => {
-  const argv = args.map((arg) => new TextEncoder().encode(`${arg}\0`));
-  const chunks: Uint8Array[] = [];
-  const complaints: string[] = [];
+interface Run {
+  readonly argv: readonly Uint8Array[];
+  /** The sound file, piece by piece. */
+  readonly chunks: Uint8Array[];
+  readonly complaints: string[];
+}
+
+const runOf = (args: readonly string[]): Run => ({
+  argv: args.map((arg) => new TextEncoder().encode(`${arg}\0`)),
+  chunks: [],
+  complaints: [],
+});
+
+/** Answers the command's calls for the run that is on. */
+const host = (run: () => Run, memory: () => ArrayBuffer) => {
   const view = () => new DataView(memory());
   const bytes = (from: number, length: number) => new Uint8Array(memory(), from, length);
-  const imports = {
+  return {
     args_sizes_get: (count: number, size: number) => {
+      const { argv } = run();
       view().setUint32(count, argv.length, true);
       view().setUint32(
         size,
@@ -38,7 +48,7 @@ const host = (args: readonly string[], memory: () => ArrayBuffer) => {
     },
     args_get: (pointers: number, strings: number) => {
       let to = strings;
-      for (const [index, arg] of argv.entries()) {
+      for (const [index, arg] of run().argv.entries()) {
         view().setUint32(pointers + 4 * index, to, true);
         bytes(to, arg.length).set(arg);
         to += arg.length;
@@ -77,8 +87,8 @@ const host = (args: readonly string[], memory: () => ArrayBuffer) => {
       for (let i = 0; i < count; i++) {
         const from = view().getUint32(vectors + 8 * i, true);
         const piece = bytes(from, view().getUint32(vectors + 8 * i + 4, true)).slice();
-        if (fd === waveFile) chunks.push(piece);
-        else complaints.push(new TextDecoder().decode(piece));
+        if (fd === waveFile) run().chunks.push(piece);
+        else run().complaints.push(new TextDecoder().decode(piece));
         total += piece.length;
       }
       view().setUint32(written, total, true);
@@ -88,10 +98,9 @@ const host = (args: readonly string[], memory: () => ArrayBuffer) => {
     fd_seek: () => badFile,
     fd_close: () => ok,
     proc_exit: (code: number) => {
-      throw new Exit(String(code));
+      throw new Error(`The engine gave up with status ${code}. ${run().complaints.join("")}`);
     },
   };
-  return { imports, chunks, complaints };
 };
 
 /** The samples of a RIFF file as this engine writes it: 44 bytes of header, one channel. */
@@ -110,24 +119,28 @@ const readWave = (chunks: readonly Uint8Array[]): Speech => {
 
 /**
  * Makes an engine of the command's bytes. `stretch` lengthens every sound: 1 is the voice's
- * own pace. Each sentence gets a fresh instance, since the engine remembers the one before.
+ * own pace. The engine remembers the sentence before, so its memory is put back to what it was
+ * when it was born: the same bytes as from a fresh instance, in a quarter of the time.
  */
 export const openEngine = async (wasm: BufferSource): Promise<Engine> => {
-  const command = await WebAssembly.compile(wasm);
+  let run = runOf([]);
+  const imports = host(
+    () => run,
+    () => memory.buffer,
+  );
+  const { instance } = await WebAssembly.instantiate(wasm, { wasi_snapshot_preview1: imports });
+  const memory = instance.exports.memory as WebAssembly.Memory;
+  const start = instance.exports._start as () => void;
+  const born = new Uint8Array(memory.buffer).slice();
   return async (text, voice, stretch) => {
-    const args = ["flite", "-voice", voice, "--setf", `duration_stretch=${stretch}`];
-    const { imports, chunks, complaints } = host(
-      [...args, "-t", text, "-o", "/wav"],
-      () => (exports.memory as WebAssembly.Memory).buffer,
-    );
-    const { exports } = await WebAssembly.instantiate(command, { wasi_snapshot_preview1: imports });
-    try {
-      (exports._start as () => void)();
-    } catch (error) {
-      if (!(error instanceof Exit)) throw error;
-    }
-    if (chunks.length === 0)
-      throw new Error(`Nothing was spoken for "${text}". ${complaints.join("")}`);
-    return readWave(chunks);
+    const how = ["-voice", voice, "--setf", `duration_stretch=${stretch}`];
+    run = runOf(["flite", ...how, "-t", text, "-o", "/wav"]);
+    const bytes = new Uint8Array(memory.buffer);
+    bytes.set(born);
+    bytes.fill(0, born.length);
+    start();
+    if (run.chunks.length === 0)
+      throw new Error(`Nothing was spoken for "${text}". ${run.complaints.join("")}`);
+    return readWave(run.chunks);
   };
 };
