@@ -18,7 +18,7 @@ export interface Player {
   answerPress(): void;
 }
 
-export interface Pressed {
+interface Pressed {
   readonly section: string;
   /** UTC, milliseconds since 1970. */
   readonly at: number;

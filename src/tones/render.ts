@@ -24,7 +24,7 @@ interface Design {
 const note = (pitch: number, at: number, lasts: number): Note => ({ pitch, at, lasts });
 const SHARP = 0.003;
 
-export const designs: { readonly [name in ToneName]: Design } = {
+const designs: { readonly [name in ToneName]: Design } = {
   // Two steps up: filling.
   "pour-in": { notes: [note(220, 0, 0.2), note(330, 0.22, 0.24)], level: -18, swell: SHARP },
   // Three quick blasts and a long one lower down: nothing else repeats, nothing else is this long.

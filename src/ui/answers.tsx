@@ -11,10 +11,10 @@ import {
   spokenAnswer,
   workingParts,
 } from "./answer-model.ts";
-import { useWorkOut } from "./field.tsx";
 import { nameOf } from "./field-names.ts";
 import { goToField } from "./go-to-field.ts";
 import { answerWords, faultWords } from "./words.ts";
+import { useWorkOut } from "./work-out-context.ts";
 
 export function DevelopmentAnswer() {
   const { plan } = useWorkOut();

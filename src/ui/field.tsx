@@ -1,21 +1,12 @@
 // The controls of the worksheet, each by its path: what was typed, its label, and beside it in words
 // how it was understood or what is wrong. They hold nothing themselves.
 import { useComputed } from "@preact/signals";
-import { type ComponentChildren, createContext } from "preact";
-import { useContext, useState } from "preact/hooks";
+import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
 import { wordsOf } from "./field-names.ts";
 import { type FieldPattern, kindOf, patternOf } from "./fields.ts";
 import { choices, faultWords } from "./words.ts";
-import type { WorkOut } from "./work-out-state.ts";
-
-const WorkOutContext = createContext<WorkOut | null>(null);
-export const WorkOutProvider = WorkOutContext.Provider;
-
-export function useWorkOut(): WorkOut {
-  const workOut = useContext(WorkOutContext);
-  if (!workOut) throw new Error("a field stands outside of any worksheet");
-  return workOut;
-}
+import { useWorkOut } from "./work-out-context.ts";
 
 export interface FieldProps {
   readonly path: string;

@@ -4,9 +4,9 @@ import { useComputed } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import { rowCount } from "./draft.ts";
-import { useWorkOut } from "./field.tsx";
 import { type RowList, rowParts } from "./fields.ts";
 import { rowWords } from "./words.ts";
+import { useWorkOut } from "./work-out-context.ts";
 
 interface RowsProps {
   readonly list: RowList;

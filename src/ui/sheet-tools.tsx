@@ -2,8 +2,8 @@
 // that says what came of it. A file may also be dropped anywhere on the page.
 import { useEffect, useRef, useState } from "preact/hooks";
 import { FieldLinks } from "./answers.tsx";
-import { useWorkOut } from "./field.tsx";
 import { sheetWords } from "./words.ts";
+import { useWorkOut } from "./work-out-context.ts";
 
 /** A worksheet is a few kB; what is bigger than this is some other file, bytes. */
 const BIGGEST = 1_000_000;

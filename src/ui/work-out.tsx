@@ -6,12 +6,13 @@ import type { ComponentChildren } from "preact";
 import { agitationAnswer } from "./answer-model.ts";
 import { Announcer, BathsAnswer, DevelopmentAnswer, MixAnswer } from "./answers.tsx";
 import { BathRows } from "./bath-rows.tsx";
-import { Choice, Field, Radios, useWorkOut, WorkOutProvider } from "./field.tsx";
+import { Choice, Field, Radios } from "./field.tsx";
 import { agitationParts } from "./fields.ts";
 import { Greeting, type GreetingProps } from "./greeting.tsx";
 import { Rows } from "./rows.tsx";
 import { NoticeLine, SheetTools } from "./sheet-tools.tsx";
 import { cautions, more, questions } from "./words.ts";
+import { useWorkOut, WorkOutProvider } from "./work-out-context.ts";
 import type { WorkOut } from "./work-out-state.ts";
 
 /** Offered as suggestions; any size that the reader takes can be typed. */

@@ -6,10 +6,10 @@ import { builtKit as kit } from "../browser/built-kit.ts";
 import { type Captured, heardBy } from "../browser/capture.ts";
 import { launchChromium } from "../browser/chromium.ts";
 import {
+  beganAt,
   blockMainThread,
   openPage,
   openWorksheet,
-  pressTimes,
   pressUpTo,
   shortWorksheet,
   timelineOf,
@@ -34,7 +34,7 @@ export async function liveBench(): Promise<Table> {
   await blockMainThread(page);
   await pressUpTo(page, timeline, "developer");
   await page.waitForTimeout(seconds * 1000);
-  const pressedAt = (await pressTimes(page)).at(-1) ?? 0;
+  const pressedAt = await beganAt(page, "begun");
   const ours = errors(await heardBy(page), nows, pressedAt, 0.04);
 
   const naive = await openPage(browser, served.url);
