@@ -13,10 +13,10 @@ import { gain } from "../tones/loudness.ts";
 import type { Speech } from "./engine.ts";
 
 /**
- * Chosen with a recogniser that had every phrase of the English script to pick from, in noise
- * shaped like a running tap, about 10 dB below the voice: of 96 phrases it got 13 in 100 as
- * spoken, 30 with the equaliser alone, 92 like this; clean, 99. Limiting harder is louder still,
- * but costs words where it is quiet.
+ * Chosen with a recogniser that had every phrase of the English script to pick from, at one
+ * loudness, in noise shaped like a running tap. With the noise about 8 dB below the voice it got
+ * 13 phrases in 100 as spoken and 30 with an equaliser alone; about 10 dB below, 92 like this (90
+ * once coded), and 99 where it was quiet. Limiting harder is louder still, but costs words then.
  */
 export const shape = {
   rumbleBelow: 300, // Hz; small loudspeakers give nothing back down there
