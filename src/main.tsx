@@ -90,8 +90,9 @@ render(
   root,
 );
 
-/** Anything a run needs, fetched once the first screen stands. */
-window.addEventListener("load", () => void runs());
+// What sounds is fetched once the first screen stands, so that a press is answered at once.
+const whenIdle = window.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 300));
+whenIdle(() => void runs().then((ports) => ports.prepare()));
 if ("serviceWorker" in navigator && import.meta.env.PROD) {
   void navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
 }

@@ -18,15 +18,14 @@ function check(title: string, command: string, args: readonly string[]): Count {
   return status === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
-/** Runs the tests and counts them; a run that crashed counts as one failure. */
-function tests(): Count {
-  process.stdout.write("\n— Tests\n");
+/** Runs some of the tests and counts them; a run that crashed counts as one failure. */
+function tests(title: string, ...which: readonly string[]): Count {
+  process.stdout.write(`\n— ${title}\n`);
   const report = join(mkdtempSync(join(tmpdir(), "tankside-")), "report.json");
-  const { status } = spawnSync(
-    bin("vitest"),
-    ["run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`],
-    { stdio: ["ignore", "inherit", "inherit"] },
-  );
+  const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
+  const { status } = spawnSync(bin("vitest"), ["run", ...which, ...reporters], {
+    stdio: ["ignore", "inherit", "inherit"],
+  });
   try {
     const { numPassedTests: passed, numFailedTests: failed } = JSON.parse(
       readFileSync(report, "utf8"),
@@ -48,7 +47,9 @@ const counts = [
   check("Dead code", bin("knip"), ["--no-progress"]),
   check("Sounds", bin("tsx"), ["src/voice/build-sounds.ts"]),
   check("The page", bin("vite"), ["build", "--logLevel", "warn"]),
-  tests(),
+  tests("Tests", "--exclude", "tests/browser/**"),
+  // One at a time and with nothing beside them: what a busy machine plays late is not the page's doing.
+  tests("Tests in a real browser", "tests/browser", "--no-file-parallelism"),
 ];
 const total = counts.reduce(
   (sum, { passed, failed }) => ({ passed: sum.passed + passed, failed: sum.failed + failed }),

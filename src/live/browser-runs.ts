@@ -125,7 +125,8 @@ export function browserRuns(told: Told): Runs {
     return { elapsed: () => audio.currentTime - start, stop, over };
   }
 
-  return { compile: compiled, begin, current, leave, hear };
+  const prepare = () => void sounds().catch(() => {});
+  return { prepare, compile: compiled, begin, current, leave, hear };
 }
 
 function everySecond(look: () => void): () => void {

@@ -10,8 +10,8 @@ const LEAD = 4.9;
 
 const worksheet: Worksheet = {
   ...demos.gullrock,
-  tank: { ...demos.gullrock.tank, pourIn: 1.6 },
-  agitation: { first: 8, every: 30, for: 8, perInversion: 2, taps: 2 },
+  tank: { ...demos.gullrock.tank, pourIn: 1 },
+  agitation: { first: 8, every: 30, for: 8, perInversion: 1.6, taps: 2 },
   voice: { detail: "full", rate: 1 },
 };
 

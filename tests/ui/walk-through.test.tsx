@@ -35,6 +35,7 @@ function world({ refuses = 0, mute = false }: { refuses?: number; mute?: boolean
   const current = signal<Session | null>(null);
   const runs: Runs = {
     current,
+    prepare: () => {},
     begin: async () => {},
     leave: () => {},
     async compile(worksheet): Promise<Timeline> {
