@@ -14,7 +14,7 @@ export default defineConfig({
       registerType: "prompt",
       workbox: {
         globPatterns: ["**/*.{html,js,css,svg,png,woff2,json,pack,pcm,wasm}"],
-        globIgnores: ["schema/**"],
+        globIgnores: ["schema/**", "pictures/**"],
         maximumFileSizeToCacheInBytes: 8 * 2 ** 20,
         clientsClaim: true,
         cleanupOutdatedCaches: true,

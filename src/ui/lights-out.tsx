@@ -6,6 +6,7 @@ import type { Runs } from "../live/runs.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
+import { writeTemperature } from "../units/temperature.ts";
 import { mixAnswer } from "./answer-model.ts";
 import type { PlaceProps } from "./place.ts";
 import { RunView, type RunViewPorts } from "./run-view.tsx";
@@ -68,8 +69,9 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
           {beforeRun.develop(
             sheet.films.map((film) => film.label).join(", "),
             writeClockTime(made.developmentSeconds),
-          )}
-          {". "}
+            writeTemperature(sheet.developer.temperature),
+            made.baths.find(({ id }) => id === "developer")?.label ?? sheet.developer.label,
+          )}{" "}
           {beforeRun.mix(mixText(sheet, made))}
         </p>
       </section>

@@ -29,6 +29,7 @@ export function isPress(event: KeyPress): boolean {
   if (event.repeat || event.ctrlKey || event.altKey || event.metaKey) return false;
   if (others.includes(event.key) || /^F\d+$/.test(event.key)) return false;
   // A small control that has the focus is worked by Enter and Space, as everywhere.
-  const onTool = event.target instanceof Element && event.target.closest(".run-tools, .run-over");
+  const onTool =
+    event.target instanceof Element && event.target.closest(".guided-tools, .guided-over");
   return !(onTool && (event.key === "Enter" || event.key === " "));
 }

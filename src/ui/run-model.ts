@@ -1,5 +1,6 @@
 // A position in, what the run's screen shows out. Pure: the screen only draws it.
 import type { Position } from "../live/position.ts";
+import { saidBefore } from "../live/where.ts";
 import type { Deed } from "../process/moments.ts";
 import { processBaths } from "../trade/baths.ts";
 import { writeClockTime } from "../units/clock-time.ts";
@@ -58,11 +59,15 @@ export function runScreenOf(position: Position, method: string): RunScreen {
         kind: "waiting",
         dark: position.section?.dark ?? false,
         title: position.section?.title ?? null,
-        says: position.section === null ? [] : said(position.section.cues),
+        says: position.section === null ? [] : said(saidBefore(position.section)),
         next: position.next.title,
       };
     case "over":
-      return { kind: "over", dark: position.section.dark, says: said(position.section.cues) };
+      return {
+        kind: "over",
+        dark: position.section.dark,
+        says: said(saidBefore(position.section)),
+      };
   }
 }
 

@@ -30,7 +30,7 @@ export function RunView({ session, ports }: Props) {
   const dark = screen.dark;
 
   useEffect(() => {
-    view.current?.querySelector<HTMLElement>(".run-press")?.focus();
+    view.current?.querySelector<HTMLElement>(".guided-press")?.focus();
   }, []);
   useEffect(() => {
     ports.keepAwake(!dark);
@@ -59,10 +59,15 @@ export function RunView({ session, ports }: Props) {
   }, [run]);
 
   return (
-    <div ref={view} class={dark ? "run dark" : "run"} role="dialog" aria-label={duringRun.name}>
+    <div
+      ref={view}
+      class={dark ? "guided dark" : "guided"}
+      role="dialog"
+      aria-label={duringRun.name}
+    >
       <button
         type="button"
-        class="run-press"
+        class="guided-press"
         aria-label={dark ? duringRun.press : undefined}
         onPointerDown={(event) => {
           if (event.isPrimary && event.button === 0) run.press(ago(event));
@@ -80,13 +85,13 @@ export function RunView({ session, ports }: Props) {
         )}
       </button>
       {screen.kind === "over" && (
-        <p class="run-over">
+        <p class="guided-over">
           <button type="button" onClick={ports.toWriteUp}>
             {duringRun.toWriteUp}
           </button>
         </p>
       )}
-      <div class="run-tools">
+      <div class="guided-tools">
         {leaving ? (
           <>
             <p>{screen.kind === "timed" ? duringRun.leaveTimed : duringRun.leaveWaiting}</p>
@@ -139,45 +144,45 @@ function Shown({ screen }: { readonly screen: RunScreen }) {
   switch (screen.kind) {
     case "timed":
       return (
-        <span class="run-timed">
-          <span class="run-now">
+        <span class="guided-timed">
+          <span class="guided-now">
             {screen.title}
             {screen.now !== null && ` · ${duringRun.now}: ${screen.now}`}
           </span>
           {screen.next !== null && (
-            <span class="run-next">
-              {screen.next} <span class="run-in">{duringRun.in(screen.nextIn)}</span>
+            <span class="guided-next">
+              {screen.next} <span class="guided-in">{duringRun.in(screen.nextIn)}</span>
             </span>
           )}
-          <span class="run-left" style={{ "--digits": screen.left.length }}>
+          <span class="guided-left" style={{ "--digits": screen.left.length }}>
             {screen.left}
           </span>
-          <span class="run-label">{screen.leftLabel}</span>
-          <span class="run-then">{screen.after}</span>
+          <span class="guided-label">{screen.leftLabel}</span>
+          <span class="guided-then">{screen.after}</span>
         </span>
       );
     case "waiting":
       return (
-        <span class="run-waiting">
-          {screen.title !== null && <span class="run-now">{screen.title}</span>}
+        <span class="guided-waiting">
+          {screen.title !== null && <span class="guided-now">{screen.title}</span>}
           <Said lines={screen.says} />
-          <span class="run-next">{duringRun.waiting}</span>
-          <span class="run-then">{duringRun.waitingFor(screen.next)}</span>
+          <span class="guided-next">{duringRun.waiting}</span>
+          <span class="guided-then">{duringRun.waitingFor(screen.next)}</span>
         </span>
       );
     case "over":
       return (
-        <span class="run-waiting">
+        <span class="guided-waiting">
           <Said lines={screen.says} />
-          <span class="run-next">{duringRun.over}</span>
-          <span class="run-then">{duringRun.overHint}</span>
+          <span class="guided-next">{duringRun.over}</span>
+          <span class="guided-then">{duringRun.overHint}</span>
         </span>
       );
   }
 }
 
 const Said = ({ lines }: { readonly lines: readonly string[] }) => (
-  <span class="run-said">
+  <span class="guided-said">
     {lines.map((line) => (
       <span key={line}>{line} </span>
     ))}

@@ -25,8 +25,9 @@ export const beforeRun = {
   noWorksheet: "The run follows a worksheet, and yours is not whole yet.",
   toWorkOut: "Go to Work out",
   ahead: "What will be led",
-  develop: (label: string, time: string) => `${label}, developed for ${time}`,
-  mix: (mix: string) => `Mixed from ${mix}.`,
+  develop: (films: string, time: string, temperature: string, developer: string) =>
+    `${films}, for ${time} at ${temperature} in ${developer}.`,
+  mix: (mix: string) => `Mix ${mix}.`,
   how: "How it is pressed",
   once: "One press anywhere on the screen, or any key, goes on to the next step.",
   twice:

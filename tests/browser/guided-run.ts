@@ -54,7 +54,7 @@ export async function pressUpTo(page: Page, timeline: Timeline, section: string)
   const index = timeline.sections.findIndex(({ id }) => id === section);
   await page.getByRole("link", { name: /^Lights out/ }).click();
   await page.getByRole("button", { name: /^Begin/ }).click();
-  await page.locator(".run").waitFor();
+  await page.locator(".guided").waitFor();
   for (let i = 0; i < index; i += 1) {
     await page.waitForTimeout(900);
     await page.keyboard.press("KeyX");

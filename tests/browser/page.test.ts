@@ -92,7 +92,7 @@ describe("The page in a real browser", () => {
       }
       await page.goto(`${stage.served.url}#lights-out`);
       await page.getByRole("button", { name: /^Begin/ }).click();
-      await page.locator(".run").waitFor();
+      await page.locator(".guided").waitFor();
       expect(await axeFinds(page), "the run").toEqual([]);
       await context.close();
     },
@@ -167,7 +167,7 @@ describe("The page in a real browser", () => {
     await page.waitForTimeout(800);
     await page.goto(`${stage.served.url}#lights-out`);
     await page.getByRole("button", { name: /^Begin/ }).click();
-    await page.locator(".run").waitFor();
+    await page.locator(".guided").waitFor();
     await page.goto(`${stage.served.url}?again#work-out`);
     await page.getByLabel("Name of this worksheet").waitFor();
     expect(await page.getByLabel("Name of this worksheet").inputValue()).toBe("Short strip");
