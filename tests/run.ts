@@ -46,7 +46,7 @@ const counts = [
   ]),
   check("Dead code", bin("knip"), ["--no-progress"]),
   check("Sounds", bin("tsx"), ["src/voice/build-sounds.ts"]),
-  check("The page", bin("vite"), ["build", "--logLevel", "warn"]),
+  check("The page", bin("vite"), ["build", "--logLevel", "error"]),
   tests("Tests", "--exclude", "tests/browser/**"),
   // One at a time and with nothing beside them: what a busy machine plays late is not the page's doing.
   tests("Tests in a real browser", "tests/browser", "--no-file-parallelism"),

@@ -8,7 +8,7 @@ import { renderBench } from "./render-bench.ts";
 
 for (const [command, ...args] of [
   ["node_modules/.bin/tsx", "src/voice/build-sounds.ts"],
-  ["node_modules/.bin/vite", "build", "--logLevel", "warn"],
+  ["node_modules/.bin/vite", "build", "--logLevel", "error"],
 ]) {
   spawnSync(command ?? "", args, { stdio: "inherit" });
 }
