@@ -20,6 +20,7 @@ export function pourInWishes(
   stay: Stay,
   before: Stay | undefined,
   moment: number,
+  method: Worksheet["tank"]["method"],
 ): readonly Wish[] {
   const again = before?.bath === stay.bath;
   return [
@@ -34,23 +35,29 @@ export function pourInWishes(
       liked: { by: "end", at: stay.pourIn - AHEAD },
       weight: weights.pourIn,
     },
-    ...(stay.bath === "developer"
-      ? [
-          {
-            ...plain,
-            key: "pour-in.steady",
-            earliest: stay.pourIn + toneSeconds["pour-in"] + SETTLE,
-            // Said before the cap is, so its window closes first.
-            latestEnd: stay.full - AHEAD - 2,
-            liked: { by: "start", at: stay.pourIn } as const,
-            weight: weights.nicety,
-            nicety: true,
-          },
-        ]
-      : []),
+    ...(stay.bath === "developer" ? pouringWishes(stay, method) : []),
   ];
 }
 
+/** While the first bath goes in: how to pour, and what closes the tank. Each is said before the next is. */
+function pouringWishes(stay: Stay, method: Worksheet["tank"]["method"]): readonly Wish[] {
+  const from = stay.pourIn + toneSeconds["pour-in"] + SETTLE;
+  const pouring = (key: string, before: number): Wish => ({
+    ...plain,
+    key,
+    earliest: from,
+    latestEnd: stay.full - AHEAD - before,
+    liked: { by: "start", at: from },
+    weight: weights.nicety,
+    nicety: true,
+  });
+  return [
+    pouring("pour-in.steady", 3),
+    ...(method === "inversion" ? [pouring("pour-in.cap", 1.5)] : []),
+  ];
+}
+
+/** Minutes left, at the marks that are worth it. */
 export function remainingWishes(stay: Stay, worksheet: Worksheet): readonly Wish[] {
   const end = worksheet.clock.ends === "empty" ? stay.empty : stay.pourOut;
   return marks.toReversed().flatMap((minutes) => {

@@ -62,7 +62,7 @@ function stayWishes(step: Step, stay: Stay, i: number, worksheet: Worksheet): re
   const after = step.stays[i + 1];
   const place = placesOf(step.moments, stay);
   return [
-    ...pourInWishes(stay, before, place.pourIn),
+    ...pourInWishes(stay, before, place.pourIn, worksheet.tank.method),
     ...agitationWishes(step.moments, stay, worksheet),
     ...remainingWishes(stay, worksheet),
     pourOutWish(stay, before, place.pourOut),

@@ -33,7 +33,7 @@ export const beforeRun = {
   twice:
     "Two presses in a row say where we are and what comes next. So does one, while a bath is running.",
   clock: "Once the developer is in, nothing waits: the clock in the tank never stops.",
-  dark: "From “Lights out” until the lid is locked the screen is black, pointer and all. Black is not off: turn the device face down.",
+  dark: "From “Lights out” until the lid is locked the screen is black, pointer and all. Black is not off: keep the device under a dark cloth, and slip a hand beneath it to press.",
   volume: "Set the volume so that the tones carry over running water.",
   stops: "Before this is run",
   accept: "I have read this, and go on all the same.",

@@ -125,3 +125,56 @@ describe("What the hands do", () => {
     );
   });
 });
+
+describe("Habits in print", () => {
+  const deeds = (worksheet: Worksheet, seconds: number, agitation: Agitation, deed: string) =>
+    momentsOf(pourOf("developer", 0, seconds, worksheet), agitation)
+      .filter((m) => m.do === deed)
+      .map((m) => m.at);
+
+  test("clock from a full tank, 30 s of inversions, 5 s each minute, pour-out begun with 10 s left (US Navy NAVEDTRA 14209, fig. 10-18)", () => {
+    const navy: Worksheet = {
+      ...clocks("full", "empty"),
+      tank: { ...tank, pourIn: 15, pourOut: 10 },
+    };
+    const habits = { first: 30, every: 60, for: 5, perInversion: 2.5, taps: 1 };
+    // Full at 15 s, so the clock's minutes fall at 75, 135 …; a bath of 5:00 ends empty at 315.
+    expect(deeds(navy, 300, habits, "agitate")).toEqual([15, 75, 135, 195, 255]);
+    expect(deeds(navy, 300, habits, "rest")[0]).toBe(45);
+    expect(deeds(navy, 300, habits, "pour-out")).toEqual([305]);
+    expect(deeds(navy, 300, habits, "empty")).toEqual([315]);
+  });
+
+  test("every step drained in its last 10 s (US Army SS0514)", () => {
+    const army: Worksheet = { ...clocks("pour-in", "empty"), tank: { ...tank, pourOut: 10 } };
+    const [out] = deeds(
+      army,
+      480,
+      { first: 30, every: 60, for: 5, perInversion: 5, taps: 0 },
+      "pour-out",
+    );
+    expect(out).toBe(470);
+  });
+
+  test("30 s at first, tapped, then 5 s every 30 s, with 15 s of lead for the pour (common practice)", () => {
+    const lead: Worksheet = { ...clocks("pour-in", "pour-out"), tank: { ...tank, pourIn: 15 } };
+    expect(deeds(lead, 120, habit, "agitate")).toEqual([15, 60, 90]);
+    expect(deeds(lead, 120, habit, "tap")).toEqual([45, 65, 95]);
+  });
+
+  test("the first 10 s of each minute, 4 inversions and a tap (memory: ILFORD data sheets; a plausibility check)", () => {
+    const minutes = { first: 10, every: 60, for: 10, perInversion: 2.5, taps: 1 };
+    const moments = momentsOf(pourOf("developer", 0, 300, clocks("full", "pour-out")), minutes);
+    const bouts = moments.filter((m) => m.do === "agitate").length;
+    expect(moments.filter((m) => m.do === "invert")).toHaveLength(4 * bouts);
+    expect(moments.filter((m) => m.do === "tap")).toHaveLength(bouts);
+  });
+
+  test("trays are moved without a break (US Army SS0509, p. 18; NAVEDTRA 14209), and so is a stop bath of 30 to 60 s (SS0509, p. 24)", () => {
+    for (const seconds of [30, 60]) {
+      const moving = { first: seconds, every: seconds, for: seconds, perInversion: 5, taps: 0 };
+      expect(deeds(clocks("full", "pour-out"), seconds, moving, "agitate")).toHaveLength(1);
+      expect(deeds(clocks("full", "pour-out"), seconds, moving, "rest")).toEqual([]);
+    }
+  });
+});

@@ -10,7 +10,14 @@ export const bwNegative: Outline = {
         tank: ["lay-out", "lay-out.loading", "lay-out.vessels"],
         open: ["lay-out", "lay-out.sheets", "lay-out.vessels"],
       },
-      alsoTells: ["caution.hands", "caution.room", "caution.mains", "caution.sheet"],
+      alsoTells: [
+        "caution.gloves",
+        "caution.glasses",
+        "caution.air",
+        "caution.floor",
+        "caution.mains",
+        "caution.sheet",
+      ],
       press: "press.laid-out",
       dark: false,
     },
@@ -22,14 +29,14 @@ export const bwNegative: Outline = {
     },
     {
       id: "lights-out",
-      tells: ["dark.glow", "dark.screen", "dark.lights"],
+      tells: ["dark.glow", "dark.watch", "dark.door", "dark.lights", "dark.screen"],
       press: "press.dark",
       dark: true,
     },
     {
       id: "open",
       tells: {
-        "135": ["load.135.open", "load.135.square"],
+        "135": ["load.135.open", "load.135.square", "load.135.round"],
         "120": ["load.120.open", "load.120.tape"],
         sheet: ["load.sheet.open"],
       },
@@ -47,7 +54,7 @@ export const bwNegative: Outline = {
     },
     {
       id: "close",
-      tells: { tank: ["close.reels", "close.lid"] },
+      tells: { tank: ["close.core", "close.reels", "close.lid"] },
       press: "press.closed",
       dark: true,
     },
