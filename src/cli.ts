@@ -1,12 +1,13 @@
 // The command line: a worksheet file in; its plan, timeline, sheet, track or captions out.
 // One of the two places that wire the parts to the world; nothing is worked out here.
-import { readFileSync, writeFileSync } from "node:fs";
+import { closeSync, openSync, readFileSync, renameSync, rmSync, writeSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { type Fault, faultLine } from "./plan/faults.ts";
 import { type Plan, planOf } from "./plan/plan.ts";
 import { readWorksheetText } from "./plan/read-worksheet.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
 import type { Timeline } from "./timeline/score.ts";
+import type { Sources } from "./timeline/sound.ts";
 
 const usage = `Tankside, from a worksheet file (- for standard input):
 
@@ -110,46 +111,70 @@ function textOf(file: string): string | Ending {
 async function written(asked: Asked, worksheet: Worksheet, plan: Plan): Promise<Ending> {
   const { compiledFor } = await import("./cli-sounds.ts");
   const { timeline, sources } = await compiledFor(worksheet, plan);
-  switch (asked.command) {
-    case "timeline":
-      return { status: 0, out: json(timeline) };
-    case "sheet": {
-      const { sheetOf } = await import("./track/sheet.ts");
-      return { status: 0, out: sheetOf(timeline) };
-    }
-    case "plan":
-    case "render":
-      return rendered(timeline, asked, await trackOf(timeline, asked, sources));
+  if (asked.command === "timeline") return { status: 0, out: json(timeline) };
+  if (asked.command === "sheet") {
+    const { sheetOf } = await import("./track/sheet.ts");
+    return { status: 0, out: sheetOf(timeline) };
   }
-}
-
-async function trackOf(
-  timeline: Timeline,
-  { out, gap }: Asked,
-  sources: () => Promise<import("./timeline/sound.ts").Sources>,
-): Promise<Uint8Array | string> {
-  if (out.toLowerCase().endsWith(".vtt")) {
-    const { captionsOf } = await import("./track/captions.ts");
-    return captionsOf(timeline, gap);
-  }
-  const { mix } = await import("./track/mix.ts");
-  const { wavOf } = await import("./track/wav.ts");
-  const { sampleRate } = await import("./tones/designs.ts");
-  return wavOf(mix(timeline, gap, await sources()), sampleRate);
+  return rendered(asked, timeline, sources);
 }
 
 async function rendered(
-  timeline: Timeline,
   { out, gap }: Asked,
-  track: Uint8Array | string,
+  timeline: Timeline,
+  sources: () => Promise<Sources>,
 ): Promise<Ending> {
+  const { trackSamples } = await import("./track/mix.ts");
+  const { mostSamples } = await import("./track/wav.ts");
+  const captions = out.toLowerCase().endsWith(".vtt");
+  if (!captions && trackSamples(timeline, gap) > mostSamples) {
+    return { status: 2, error: fault("OUT", out, "a session of at most 24 hours, waits included") };
+  }
   const { layOut } = await import("./track/layout.ts");
+  const pieces = captions
+    ? await captionPieces(timeline, gap)
+    : await wavPieces(timeline, gap, sources);
   try {
-    writeFileSync(out, track);
+    writePieces(out, pieces);
   } catch (error) {
     return { status: 1, error: fault("OUT", out, `a file that can be written (${reason(error)})`) };
   }
   return { status: 0, out: json(layOut(timeline, gap).starts) };
+}
+
+async function captionPieces(timeline: Timeline, gap: number): Promise<Iterable<Uint8Array>> {
+  const { captionsOf } = await import("./track/captions.ts");
+  return [new TextEncoder().encode(captionsOf(timeline, gap))];
+}
+
+async function wavPieces(
+  timeline: Timeline,
+  gap: number,
+  sources: () => Promise<Sources>,
+): Promise<Iterable<Uint8Array>> {
+  const { mix, trackSamples } = await import("./track/mix.ts");
+  const { pcmOf, wavHeader } = await import("./track/wav.ts");
+  const { sampleRate } = await import("./tones/designs.ts");
+  const opened = await sources();
+  function* pieces() {
+    yield wavHeader(trackSamples(timeline, gap), sampleRate);
+    for (const piece of mix(timeline, gap, opened)) yield pcmOf(piece);
+  }
+  return pieces();
+}
+
+/** Written beside and moved into place: what stood there stays until the new file is whole. */
+function writePieces(out: string, pieces: Iterable<Uint8Array>): void {
+  const beside = `${out}.${process.pid}.part`;
+  try {
+    const file = openSync(beside, "w");
+    for (const piece of pieces) writeSync(file, piece);
+    closeSync(file);
+    renameSync(beside, out);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw error;
+  }
 }
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

@@ -35,7 +35,7 @@ export function browserRuns(told: Told): Runs {
 
   /** One context for the page's life, made and woken within a press. */
   async function awake(): Promise<AudioContext> {
-    context ??= new AudioContext({ latencyHint: "playback" });
+    context ??= new AudioContext({ latencyHint: "balanced" });
     await context.resume();
     return context;
   }

@@ -1,16 +1,20 @@
-// Samples in, a WAV file's bytes out: RIFF, 16-bit PCM, mono.
+// Samples in, a WAV file's bytes out: RIFF, 16-bit PCM, mono. The header comes first and states the
+// length, so that the samples can follow piece by piece.
 
 const littleEndian = new Uint8Array(new Uint16Array([1]).buffer)[0] === 1;
 
-/** @param samples from −1 to 1. */
-export function wavOf(samples: Float32Array, sampleRate: number): Uint8Array {
-  const bytes = new Uint8Array(44 + samples.length * 2);
+/** The most samples that the format's 32-bit lengths can state: about 24 hours at 24 kHz. */
+export const mostSamples = Math.floor((2 ** 32 - 1 - 36) / 2);
+
+/** @param samples in the whole file, at most `mostSamples`. */
+export function wavHeader(samples: number, sampleRate: number): Uint8Array {
+  const bytes = new Uint8Array(44);
   const view = new DataView(bytes.buffer);
   const word = (at: number, text: string) => {
     for (let i = 0; i < 4; i += 1) view.setUint8(at + i, text.charCodeAt(i));
   };
   word(0, "RIFF");
-  view.setUint32(4, 36 + samples.length * 2, true);
+  view.setUint32(4, 36 + samples * 2, true);
   word(8, "WAVE");
   word(12, "fmt ");
   view.setUint32(16, 16, true);
@@ -21,10 +25,16 @@ export function wavOf(samples: Float32Array, sampleRate: number): Uint8Array {
   view.setUint16(32, 2, true);
   view.setUint16(34, 16, true);
   word(36, "data");
-  view.setUint32(40, samples.length * 2, true);
-  // A typed array is five times as fast as a DataView, but has the machine's own byte order.
-  const pcm = new Int16Array(bytes.buffer, 44);
+  view.setUint32(40, samples * 2, true);
+  return bytes;
+}
+
+/** @param samples from −1 to 1. */
+export function pcmOf(samples: Float32Array): Uint8Array {
+  // A typed array is several times as fast as a DataView, but has the machine's own byte order.
+  const pcm = new Int16Array(samples.length);
   for (let i = 0; i < samples.length; i += 1) pcm[i] = Math.round((samples[i] ?? 0) * 32767);
-  if (!littleEndian) for (let i = 44; i < bytes.length; i += 2) bytes.subarray(i, i + 2).reverse();
+  const bytes = new Uint8Array(pcm.buffer);
+  if (!littleEndian) for (let i = 0; i < bytes.length; i += 2) bytes.subarray(i, i + 2).reverse();
   return bytes;
 }

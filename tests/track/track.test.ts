@@ -4,9 +4,9 @@ import { type Sources, soundOf } from "../../src/timeline/sound.ts";
 import { sampleRate } from "../../src/tones/designs.ts";
 import { captionsOf } from "../../src/track/captions.ts";
 import { layOut } from "../../src/track/layout.ts";
-import { mix } from "../../src/track/mix.ts";
+import { mix, trackSamples } from "../../src/track/mix.ts";
 import { sheetOf } from "../../src/track/sheet.ts";
-import { wavOf } from "../../src/track/wav.ts";
+import { pcmOf, wavHeader } from "../../src/track/wav.ts";
 import { gullrock } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
 
@@ -35,10 +35,38 @@ describe("A section's place in the track", () => {
   });
 });
 
+/** The pieces of a track, joined. */
+function whole(gap: number, sources: Sources): Float32Array {
+  const track = new Float32Array(trackSamples(timeline, gap));
+  let at = 0;
+  for (const piece of mix(timeline, gap, sources)) {
+    track.set(piece, at);
+    at += piece.length;
+  }
+  expect(at).toBe(track.length);
+  return track;
+}
+
 describe("The mixed track", () => {
+  test("is the same where a sound runs over from one piece into the next", () => {
+    const gap = 7.3;
+    const track = whole(gap, markers);
+    const expected = new Float32Array(track.length);
+    const { starts } = layOut(timeline, gap);
+    for (const [i, section] of timeline.sections.entries()) {
+      for (const cue of section.cues) {
+        const at = Math.round(((starts[i]?.at ?? 0) + cue.at) * sampleRate);
+        for (const [j, sample] of soundOf(cue, markers).entries()) {
+          expected[at + j] = Math.min(1, (expected[at + j] ?? 0) + sample);
+        }
+      }
+    }
+    expect(track.findIndex((sample, i) => sample !== expected[i])).toBe(-1);
+  });
+
   test("sounds within a sample of every pour-in and pour-out, and is silent before it", () => {
     const gap = 3;
-    const track = mix(timeline, gap, { ...markers, phrase: () => new Float32Array(0) });
+    const track = whole(gap, { ...markers, phrase: () => new Float32Array(0) });
     const { starts } = layOut(timeline, gap);
     let seen = 0;
     for (const [i, section] of timeline.sections.entries()) {
@@ -58,7 +86,7 @@ describe("The mixed track", () => {
       phrase: () => new Float32Array(sampleRate * 9).fill(0.9),
       tone: () => new Float32Array(sampleRate * 2).fill(0.9),
     };
-    const track = mix(timeline, 0, loud);
+    const track = whole(0, loud);
     expect(track.reduce((most, sample) => Math.max(most, sample), 0)).toBe(1);
   });
 });
@@ -95,7 +123,8 @@ describe("A cue's sound", () => {
 
 describe("A WAV file", () => {
   test("says what it holds: 16-bit mono, its rate and its length", () => {
-    const bytes = wavOf(new Float32Array([0, 1, -1]), 24_000);
+    const pcm = pcmOf(new Float32Array([0, 1, -1]));
+    const bytes = new Uint8Array([...wavHeader(3, 24_000), ...pcm]);
     const view = new DataView(bytes.buffer);
     const text = (at: number) => String.fromCharCode(...bytes.subarray(at, at + 4));
     expect([text(0), text(8), text(12), text(36)]).toEqual(["RIFF", "WAVE", "fmt ", "data"]);
