@@ -39,6 +39,7 @@ export default defineConfig({
   test: {
     root: ".",
     include: ["tests/**/*.test.{ts,tsx}"],
+    setupFiles: ["tests/settled.ts"],
     testTimeout: 20_000,
   },
 });

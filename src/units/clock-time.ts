@@ -4,7 +4,7 @@ import { numberFrom, plainText, type Reading, typedNumber } from "./typed-text.t
 
 export type TimeReading = Reading<{ readonly seconds: number }>;
 
-/** No bath in one sitting lasts longer: a day, in seconds. */
+/** No bath lasts longer: a day, in seconds. */
 export const longestSeconds = 86_400;
 
 /** `"m:ss"` or `"h:mm:ss"`, the forms a worksheet holds. */

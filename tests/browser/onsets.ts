@@ -1,11 +1,11 @@
-// Where a known sound begins in a recording: the lag at which the two are most alike, to a fraction
+// Where a known sound begins in what was captured: the lag at which the two are most alike, to a fraction
 // of a sample. Works under speech and noise, where a threshold on loudness would not.
 import type { Captured } from "./capture.ts";
 
 export interface Onset {
   /** Seconds on the audio clock. */
   readonly at: number;
-  /** 1 where the recording is the sound and nothing else; near 0 where it is not there. */
+  /** 1 where what was captured is the sound and nothing else; near 0 where it is not there. */
   readonly likeness: number;
 }
 
