@@ -1,14 +1,10 @@
-// The built voice pack and the script it was spoken from.
+// The built voice pack.
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { toCardinal } from "n2words/en-US";
-import en from "../../audio-scripts/en.json" with { type: "json" };
-import { openScript } from "../../src/script/script.ts";
 import type { PackIndex } from "../../src/voice/pack.ts";
 
 const file = (name: string) => readFileSync(new URL(`../../public/sound/${name}`, import.meta.url));
 
-export const english = openScript(en, toCardinal);
 export const packBytes = file("en.pack");
 export const packIndex: PackIndex = JSON.parse(file("en.json").toString());
 export const phrases = Object.keys(packIndex.phrases);

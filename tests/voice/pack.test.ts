@@ -3,7 +3,8 @@ import { everyPhrase, forms } from "../../src/script/script.ts";
 import { lengthsOf } from "../../src/timeline/lengths.ts";
 import { loudness, truePeak } from "../../src/tones/loudness.ts";
 import { openPack } from "../../src/voice/pack.ts";
-import { english, packBytes, packIndex, peak, phrases } from "./built-pack.ts";
+import { english } from "../timeline/scene.ts";
+import { packBytes, packIndex, peak, phrases } from "./built-pack.ts";
 
 const pack = await openPack(packIndex, packBytes);
 
