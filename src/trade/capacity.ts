@@ -22,3 +22,13 @@ export function filmsServed(stock: number, perFilm: number): number {
 export function reuseFactor(filmsBefore: number, perFilm: number): number {
   return 1 + perFilm * filmsBefore;
 }
+
+/** Films of 80 sq in that so many ml still serve, where a litre serves `perLitre` in all; never below 0. */
+export function filmsLeft(millilitres: number, perLitre: number, filmsBefore: number): number {
+  return Math.max((millilitres / 1000) * perLitre - filmsBefore, 0);
+}
+
+/** Replenisher due for so many films of 80 sq in, in the unit of what is due for one. */
+export function replenisherDue(perFilm: number, films: number): number {
+  return perFilm * films;
+}

@@ -12,8 +12,21 @@ describe("The density of water", () => {
     expect(waterDensity(celsius)).toBeCloseTo(density, 4);
   });
 
-  test("gives no number outside 0 to 40 °C, for which the formula was made", () => {
-    expect([-0.1, 40.1, Number.NaN].map(waterDensity)).toEqual([null, null, null]);
+  test.each([
+    [50, 988.04],
+    [60, 983.2],
+    [80, 971.8],
+  ])("memory, plausibility (Kell's table): at %d °C is %d kg/m³ (0.05)", (celsius, density) => {
+    expect(Math.abs((waterDensity(celsius) ?? 0) - density)).toBeLessThan(0.05);
+  });
+
+  test("does not jump where the two formulas meet, at 40 °C (0.02 kg/m³)", () => {
+    const [below, above] = [40, 40 + 1e-9].map((at) => waterDensity(at) ?? 0) as [number, number];
+    expect(Math.abs(below - above)).toBeLessThan(0.02);
+  });
+
+  test("gives no number outside 0 to 100 °C", () => {
+    expect([-0.1, 100.1, Number.NaN].map(waterDensity)).toEqual([null, null, null]);
   });
 });
 
