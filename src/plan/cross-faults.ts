@@ -5,6 +5,14 @@ import { sameTemperature } from "../trade/time-temperature.ts";
 import { toCelsius, writeTemperature } from "../units/temperature.ts";
 import { baseTimeFor, leafletPoints } from "./base-time.ts";
 import { type Fault, faultOf } from "./faults.ts";
+import {
+  capacityFaults,
+  readingFaults,
+  tapFaults,
+  testFilmFaults,
+  washFaults,
+  waterBathFaults,
+} from "./measured-faults.ts";
 import type { Worksheet } from "./worksheet.ts";
 
 interface Rule {
@@ -19,6 +27,12 @@ const rules: readonly Rule[] = [
   { reads: ["tank"], faults: driftFaults },
   { reads: ["process", "baths"], faults: foreignBathFaults },
   { reads: ["baths"], faults: fillFaults },
+  { reads: ["baths"], faults: washFaults },
+  { reads: ["developer", "baths"], faults: capacityFaults },
+  { reads: ["developer"], faults: readingFaults },
+  { reads: ["mixing"], faults: tapFaults },
+  { reads: ["tempering"], faults: waterBathFaults },
+  { reads: ["contrast"], faults: testFilmFaults },
   { reads: ["developer", "baths"], faults: twoTemperatureFaults },
 ];
 

@@ -2,10 +2,16 @@
 // Alone, so that the working and the warnings tell of the very numbers the time came from.
 import { reuseFactor } from "../trade/capacity.ts";
 import { type Drift, driftedSeconds, temperatureAfter } from "../trade/drift.ts";
+import {
+  type DriftAfter,
+  type MeasuredDevelopment,
+  measuredDevelopment,
+  type TankReading,
+} from "../trade/measured-development.ts";
 import { usualMethodFactor } from "../trade/method.ts";
 import { ratingFactor, usualPerStop } from "../trade/rating.ts";
 import { scaled, type TimeCurve, type TimePoint, timeAt } from "../trade/time-temperature.ts";
-import { longestSeconds } from "../units/clock-time.ts";
+import { longestSeconds, readClockTime } from "../units/clock-time.ts";
 import { toCelsius } from "../units/temperature.ts";
 import {
   type BaseTime,
@@ -15,7 +21,7 @@ import {
   leafletPoints,
   type SlopeSource,
 } from "./base-time.ts";
-import type { Film, Worksheet } from "./worksheet.ts";
+import type { Developer, Film, Worksheet } from "./worksheet.ts";
 
 interface Drifting {
   readonly drift: Drift;
@@ -23,6 +29,16 @@ interface Drifting {
   readonly seconds: number;
   /** At the start, half-way through and at the end: enough to do the sum by hand. */
   readonly points: readonly [TimePoint, TimePoint, TimePoint];
+}
+
+/** What a thermometer in the tank said; it takes the place of the modelled drift. */
+export interface Measured extends MeasuredDevelopment {
+  /** The time at any temperature with rating, reuse and method in it. */
+  readonly curve: TimeCurve;
+  /** In order, the first at 0 s: what was measured in the mixed bath, unless a reading says otherwise. */
+  readonly readings: readonly TankReading[];
+  /** What goes on after the last of them; null: it stays as it is. */
+  readonly after: DriftAfter | null;
 }
 
 /** Seconds and °C, unrounded but for `seconds`. */
@@ -38,6 +54,7 @@ export interface Development {
   readonly ratingFactor: number;
   readonly rated: number;
   readonly drifting: Drifting | null;
+  readonly measured: Measured | null;
   readonly reuseFactor: number;
   readonly methodFactor: number;
   /** Before rounding; may be longer than a day. */
@@ -46,7 +63,10 @@ export interface Development {
   readonly seconds: number;
 }
 
-/** Base time, temperature, drift, reuse, method, in this order; rounded once, at the end. */
+/**
+ * Base time, temperature, drift, reuse, method, in this order; rounded once, at the end. Readings taken
+ * in the tank are on the clock itself, so with them all factors count at every moment.
+ */
 export function developmentOf({ films, developer, tank }: Worksheet): Development {
   const film = films[0];
   if (!film) throw new Error("a worksheet has at least one film");
@@ -57,17 +77,19 @@ export function developmentOf({ films, developer, tank }: Worksheet): Developmen
   const atTemperature = timeAt(curve, celsius);
   const forRating = ratingFactor(base.stops, developer.perStop ?? usualPerStop);
   const rated = atTemperature * forRating;
-  const drifting =
+  const after =
     tank.room === undefined || tank.halfway === undefined
       ? null
-      : driftingOf(scaled(curve, forRating), {
-          start: celsius,
-          room: toCelsius(tank.room),
-          halfway: tank.halfway,
-        });
+      : { room: toCelsius(tank.room), halfway: tank.halfway };
   const forReuse = reuseFactor(developer.filmsBefore ?? 0, developer.perFilmBefore ?? 0);
   const forMethod = tank.timeFactor ?? usualMethodFactor(tank.method);
-  const exact = (drifting?.seconds ?? rated) * forReuse * forMethod;
+  const whole = scaled(curve, forRating * forReuse * forMethod);
+  const measured = developer.readings ? measuredOf(whole, developer, after) : null;
+  const drifting =
+    after === null || measured !== null
+      ? null
+      : driftingOf(scaled(curve, forRating), { start: celsius, ...after });
+  const exact = measured?.seconds ?? (drifting?.seconds ?? rated) * forReuse * forMethod;
   return {
     film,
     leaflet,
@@ -79,11 +101,24 @@ export function developmentOf({ films, developer, tank }: Worksheet): Developmen
     ratingFactor: forRating,
     rated,
     drifting,
+    measured,
     reuseFactor: forReuse,
     methodFactor: forMethod,
     exact,
     seconds: Math.min(halfUp(exact), longestSeconds),
   };
+}
+
+function measuredOf(curve: TimeCurve, developer: Developer, after: DriftAfter | null): Measured {
+  const taken = (developer.readings ?? []).map(({ at, temperature }) => {
+    const time = readClockTime(at);
+    if (time.kind === "unread") throw new Error("a reading's time was not validated");
+    return { seconds: time.seconds, celsius: toCelsius(temperature) };
+  });
+  const start = { seconds: 0, celsius: toCelsius(developer.temperature) };
+  const begun = taken.some(({ seconds }) => seconds === 0) ? taken : [start, ...taken];
+  const readings = begun.sort((a, b) => a.seconds - b.seconds);
+  return { ...measuredDevelopment(curve, readings, after), curve, readings, after };
 }
 
 function driftingOf(curve: TimeCurve, drift: Drift): Drifting {

@@ -74,6 +74,12 @@ export function clockTime(of: string) {
   return written(clockTimePattern, read, may);
 }
 
+/** A clock time on a clock that was started: 0:00 to a day. */
+export function clockReading(of: string) {
+  const may = `${clockTimeMay}, from 0:00 up to 24:00:00: ${of}`;
+  return written(clockTimePattern, readClockTime, may);
+}
+
 /** Text in one form. Where the reader refuses it, the fault is in the reader's words. */
 export function written(pattern: RegExp, read: (text: string) => Reading<object>, may: string) {
   const refusal = (text: string) => {

@@ -1,15 +1,13 @@
 // What a worksheet may hold, field by field, as a valibot schema: the checker's and JSON Schema's source.
-// Rules that span fields stand in cross-faults.ts.
+// Rules that span fields stand in cross-faults.ts, the baths in bath-schema.ts.
 import {
   number as anyNumber,
-  boolean,
   check,
   description,
   type GenericSchema,
   gtValue,
   literal,
   maxValue,
-  never,
   exactOptional as optional,
   pipe,
   regex,
@@ -17,10 +15,13 @@ import {
 } from "valibot";
 import { processBaths } from "../trade/baths.ts";
 import { methods } from "../trade/method.ts";
+import { readTimeOfDay, timeOfDayMay, timeOfDayPattern } from "../units/clock-time.ts";
 import { filmSizeMay, filmSizePattern, readFilmSize } from "../units/film-size.ts";
 import { dilutionMay, dilutionPattern, readDilution } from "../units/parts.ts";
+import { agitation, baths, bathTemperature, filmsPerLitre, kept } from "./bath-schema.ts";
 import {
   choice,
+  clockReading,
   clockTime,
   fields,
   label,
@@ -31,25 +32,9 @@ import {
   whole,
   written,
 } from "./schema-parts.ts";
-import type { BathWish, Worksheet } from "./worksheet.ts";
-
-const day = 86_400;
-
-const bathTemperature = (of: string) => temperature(-10, 110, of);
+import type { Worksheet } from "./worksheet.ts";
 
 const speed = (of: string) => number(0.1, 1_000_000, of);
-
-const agitation = fields("how the film is agitated", {
-  first: number(0, day, "seconds without a break once the tank is full"),
-  every: number(0, day, "seconds from one bout's beginning to the next one's"),
-  for: number(
-    0,
-    day,
-    'seconds a bout lasts; 0 to let it stand, as many as "every" to go on throughout',
-  ),
-  perInversion: number(0.5, 60, "seconds for one inversion and back"),
-  taps: whole(0, 20, "taps after each bout"),
-});
 
 const film = fields("a film, or several alike", {
   label: label("what you call the film"),
@@ -64,6 +49,12 @@ const leafletRow = fields("a time that the leaflet gives", {
   time: clockTime("the row's time"),
   exposureIndex: optional(speed("the rating that the leaflet gives this row for")),
 });
+
+const thermometerRow = (clock: string, of: string) =>
+  fields("a thermometer reading", {
+    at: clockReading(`when it was read, ${clock}`),
+    temperature: bathTemperature(of),
+  });
 
 const developer = fields("the developer", {
   label: label("what you call the developer"),
@@ -89,9 +80,25 @@ const developer = fields("the developer", {
     number(0, 10_000, "films of 80 sq in that this solution has developed already"),
   ),
   perFilmBefore: optional(number(0, 10, "the fraction of the time added for each of those films")),
+  soughtTime: optional(clockTime("a time for which the temperature is asked")),
+  readings: optional(
+    list(
+      1,
+      100,
+      thermometerRow("on the developer's own clock", "what it said in the tank"),
+      "thermometer readings taken while it develops",
+    ),
+  ),
+  filmsPerLitre,
+  kept,
+  replenishPerFilm: optional(volume(0.1, 100_000, "replenisher due for each film of 80 sq in")),
 });
 
+const tries = (of: string) =>
+  optional(list(1, 20, number(0.1, 600, "seconds"), `seconds, one entry a try: ${of}`));
+
 const tank = fields("the tank", {
+  label: optional(label("what you call the tank")),
   method: choice(methods, "how it is agitated"),
   volume: volume(1, 100_000, "what it takes to cover the film"),
   pourIn: number(1, 600, "seconds to fill it"),
@@ -100,6 +107,13 @@ const tank = fields("the tank", {
   timeFactor: optional(number(0.1, 5, "factor on the development time for this method")),
   room: optional(temperature(-40, 60, "what the tank drifts toward")),
   halfway: optional(number(0.1, 100_000, "minutes in which it goes half-way there")),
+  measured: optional(
+    fields("your own times with this tank, as measured", {
+      pourIn: tries("to fill it"),
+      pourOut: tries("to empty it"),
+      perInversion: tries("for one inversion and back"),
+    }),
+  ),
 });
 
 const clock = fields("when a bath's time begins and ends", {
@@ -107,51 +121,44 @@ const clock = fields("when a bath's time begins and ends", {
   ends: choice(["pour-out", "empty"], "the pour-out's beginning, or an empty tank"),
 });
 
-const commonWishes = {
-  temperature: optional(bathTemperature("the bath's temperature")),
-  agitation: optional(agitation),
-  afterwards: optional(choice(["drain", "waste", "return"], "where the bath goes afterwards")),
-};
-
-const timedWishes = {
-  time: optional(clockTime("the bath's time")),
-  skip: optional(pipe(boolean(), description("true or false: true leaves the bath out"))),
-  ...commonWishes,
-};
-
-const bathWish = fields("what this bath shall be", timedWishes);
-
-const washWish = fields("what the wash shall be", {
-  ...timedWishes,
-  fills: optional(
-    list(
-      1,
-      20,
-      whole(1, 200, "inversions in this fill"),
-      "the inversions in each fill of fresh water",
-    ),
-  ),
+const mixing = fields("stock and two taps, to be mixed to a temperature", {
+  target: bathTemperature("what the mix shall have"),
+  stock: bathTemperature("the stock's"),
+  cold: temperature(0, 100, "the cold tap's"),
+  hot: temperature(0, 100, "the hot tap's"),
+  mark: optional(volume(0.1, 1000, "from one mark of the graduate to the next")),
 });
 
-const developerWish = fields("what the developer shall be, besides developer itself", {
-  time: optional(
-    pipe(never(), description("nothing: the developer's time comes from the leaflet")),
+const tempering = fields("a developer in its water bath", {
+  target: bathTemperature("what the developer shall come to"),
+  readings: list(
+    1,
+    200,
+    thermometerRow("on one clock from 0:00", "what it said in the developer"),
+    "thermometer readings with their times",
   ),
-  skip: optional(pipe(never(), description("nothing: nothing develops without a developer"))),
-  ...commonWishes,
+  bath: optional(temperature(-10, 110, "the water bath's temperature")),
+  bathVolume: optional(volume(10, 1_000_000, "the water in the water bath")),
+  began: optional(written(timeOfDayPattern, readTimeOfDay, timeOfDayMay)),
 });
 
-function wishFor(bath: { readonly id: string; readonly seconds: number | null }) {
-  const wish: GenericSchema<BathWish> =
-    bath.seconds === null ? developerWish : bath.id === "wash" ? washWish : bathWish;
-  return [bath.id, optional(wish)] as const;
-}
+const density = (of: string) => number(0, 6, of);
 
-// Valibot makes an optional entry under an unnamed key "or undefined", which an exact one never is.
-const baths = fields(
-  "baths by id, each with what it shall be",
-  Object.fromEntries(Object.values(processBaths).flatMap((of) => of.map(wishFor))),
-) as GenericSchema as GenericSchema<NonNullable<Worksheet["baths"]>>;
+const testFilm = fields("a test film", {
+  time: clockTime("how long it was developed"),
+  gradient: optional(number(0.01, 5, "its mean gradient")),
+  densities: optional(
+    list(3, 60, density("a step's density"), "the wedge's densities, the least exposed step first"),
+  ),
+  baseFog: optional(density("the density of the unexposed, developed film")),
+});
+
+const contrast = fields("what test films showed", {
+  tests: list(1, 30, testFilm, "test films"),
+  wanted: optional(number(0.05, 5, "the mean gradient wanted")),
+  stepLog: optional(number(0.01, 2, "log10 of the exposure from one step to the next")),
+  firstLog: optional(number(-8, 4, "log10 of the first step's exposure in lux seconds")),
+});
 
 function wellFormedLanguage(tag: string): boolean {
   try {
@@ -179,6 +186,9 @@ export const worksheetSchema: GenericSchema<Worksheet> = fields("a worksheet", {
   agitation,
   clock,
   baths: optional(baths),
+  mixing: optional(mixing),
+  tempering: optional(tempering),
+  contrast: optional(contrast),
   voice: optional(
     fields("how the voice speaks", {
       detail: optional(choice(["full", "brief", "tones"], "how much is said")),

@@ -1,6 +1,6 @@
 // The worksheet as it comes in: what a person fills in before a development.
 // Types alone; reading and refusing live in read-worksheet.ts.
-// Units where a field does not say: seconds, °C, ml, cm².
+// Units where a field does not say: seconds, °C, ml, cm². Past 200 lines because every field says what it is.
 
 import type { Method } from "../trade/method.ts";
 import type { Temperature } from "../units/temperature.ts";
@@ -40,6 +40,12 @@ export interface LeafletRow {
   readonly exposureIndex?: number;
 }
 
+/** A thermometer read at a time on a clock that ran from 0:00. */
+export interface ThermometerRow {
+  readonly at: ClockTime;
+  readonly temperature: Temperature;
+}
+
 export interface Developer {
   readonly label: string;
   /** `"stock"` (default) or `"1+3"`: parts stock + parts water. */
@@ -57,9 +63,28 @@ export interface Developer {
   readonly filmsBefore?: number;
   /** Fraction of the time added for each of them; default 0. */
   readonly perFilmBefore?: number;
+  /** A development time for which the leaflet is asked backwards: at which temperature is it right? */
+  readonly soughtTime?: ClockTime;
+  /** Taken in the tank while it develops, on the developer's own clock; they move the end. */
+  readonly readings?: readonly ThermometerRow[];
+  /** Films of 80 sq in that a litre of this solution serves in all. */
+  readonly filmsPerLitre?: number;
+  /** How much of the solution there is; default the tank's volume. */
+  readonly kept?: Volume;
+  /** Replenisher due for each film of 80 sq in. */
+  readonly replenishPerFilm?: Volume;
+}
+
+/** The tank's own times as measured by pressing along, seconds, one entry a try. */
+export interface MeasuredHands {
+  readonly pourIn?: readonly number[];
+  readonly pourOut?: readonly number[];
+  readonly perInversion?: readonly number[];
 }
 
 export interface Tank {
+  /** What the person calls it: its times are kept under this name. */
+  readonly label?: string;
   readonly method: Method;
   /** What it takes to cover the film. */
   readonly volume: Volume;
@@ -75,6 +100,7 @@ export interface Tank {
   readonly room?: Temperature;
   /** Minutes in which it goes half-way there. */
   readonly halfway?: number;
+  readonly measured?: MeasuredHands;
 }
 
 /** What becomes of a bath once it is poured out. */
@@ -89,6 +115,69 @@ export interface BathWish {
   readonly afterwards?: Afterwards;
   /** Wash only: fills and dumps, each with so many inversions, in place of a time. */
   readonly fills?: readonly number[];
+  /** Wash only: liquid that stays behind at each emptying. */
+  readonly carryOver?: Volume;
+  /** Wash only: running water, the volume a minute. */
+  readonly flow?: Volume;
+  /** Wash only: g/l of thiosulfate in the fixer before it; default 108. */
+  readonly thiosulfate?: number;
+  /** Fixer only: how long a snip of film took to clear; gives the time where none is given. */
+  readonly clearing?: Clearing;
+  /** Chemical baths: films of 80 sq in that a litre serves in all. */
+  readonly filmsPerLitre?: number;
+  /** Of those, before this one. */
+  readonly filmsBefore?: number;
+  /** How much of the bath there is; default the tank's volume. */
+  readonly kept?: Volume;
+}
+
+export interface Clearing {
+  readonly time: ClockTime;
+  /** What it took in the fresh bath. */
+  readonly fresh?: ClockTime;
+  /** Fix for so many times the clearing time; default 2. */
+  readonly times?: 2 | 3;
+}
+
+/** Stock, and water from two taps, to be brought to one temperature by mixing. */
+export interface MixingWish {
+  readonly target: Temperature;
+  readonly stock: Temperature;
+  readonly cold: Temperature;
+  readonly hot: Temperature;
+  /** From one mark of the graduate to the next; default 5 ml, or a quarter of a fluid ounce. */
+  readonly mark?: Volume;
+}
+
+/** A developer standing in a water bath, read now and then. */
+export interface TemperingWish {
+  readonly target: Temperature;
+  readonly readings: readonly ThermometerRow[];
+  /** The water bath, where it is known. */
+  readonly bath?: Temperature;
+  readonly bathVolume?: Volume;
+  /** Time of day, 24 hours, at which the readings' clock stood at 0:00. */
+  readonly began?: string;
+}
+
+/** A film developed for a time, with the mean gradient it had, or a step wedge's densities. */
+export interface TestFilm {
+  readonly time: ClockTime;
+  readonly gradient?: number;
+  /** Base and fog included, the least exposed step first. */
+  readonly densities?: readonly number[];
+  /** Of the unexposed, developed film. */
+  readonly baseFog?: number;
+}
+
+export interface ContrastWish {
+  readonly tests: readonly TestFilm[];
+  /** The mean gradient to develop to; default 0.80 over 1.30, as ISO 6 has it. */
+  readonly wanted?: number;
+  /** log10 of the exposure from one step of the wedge to the next. */
+  readonly stepLog?: number;
+  /** log10 of the first step's exposure, lux seconds. */
+  readonly firstLog?: number;
 }
 
 export interface Worksheet {
@@ -110,6 +199,9 @@ export interface Worksheet {
   };
   /** By bath id; naming one brings it in. */
   readonly baths?: { readonly [id: string]: BathWish };
+  readonly mixing?: MixingWish;
+  readonly tempering?: TemperingWish;
+  readonly contrast?: ContrastWish;
   readonly voice?: {
     readonly detail?: "full" | "brief" | "tones";
     /** 0.8 to 1.6, default 1. */

@@ -25,6 +25,28 @@ export function readClockTime(text: string): TimeReading {
     : { kind: "unread", may: `${clockTimeMay}, no longer than 24 hours` };
 }
 
+/** `"h:mm"` or `"h:mm:ss"` by the 24-hour clock. */
+export const timeOfDayPattern = /^(?:[01]?\d|2[0-3]):[0-5]\d(?::[0-5]\d)?$/;
+
+export const timeOfDayMay = 'a time of day such as "19:05" or "19:05:30"';
+
+/** Reads a time of day into seconds since midnight. */
+export function readTimeOfDay(text: string): TimeReading {
+  const plain = plainText(text, timeOfDayMay);
+  if (plain.kind === "unread") return plain;
+  if (!timeOfDayPattern.test(plain.text)) return { kind: "unread", may: timeOfDayMay };
+  const [hours = 0, minutes = 0, seconds = 0] = plain.text.split(":").map(Number);
+  return { kind: "read", seconds: hours * 3600 + minutes * 60 + seconds };
+}
+
+/** `"19:05:30"`; days over and under are taken off. */
+export function writeTimeOfDay(seconds: number): string {
+  const whole = Math.floor(seconds + 0.5);
+  const inDay = ((whole % 86_400) + 86_400) % 86_400;
+  const two = (part: number) => String(part).padStart(2, "0");
+  return `${Math.floor(inDay / 3600)}:${two(Math.floor(inDay / 60) % 60)}:${two(inDay % 60)}`;
+}
+
 const withUnits = new RegExp(
   `^(?:(${typedNumber}) ?(?:h|hrs?|hours?))? ?` +
     `(?:(${typedNumber}) ?(?:m|mins?|minutes?|'))? ?` +
