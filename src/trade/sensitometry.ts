@@ -110,10 +110,10 @@ function crossing(net: readonly number[], reached: number): number {
   return reached - 1 + Math.min((speedDensity - below) / (above - below), 1);
 }
 
-/** Density at so many steps from the first, linear between two; the last step's own at the end. */
+/** Density at so many steps from the first, linear between two. */
 function between(net: readonly number[], steps: number): number {
   const from = Math.min(Math.floor(steps), net.length - 2);
-  const part = Math.min(steps - from, 1);
+  const part = steps - from;
   return at(net, from) * (1 - part) + at(net, from + 1) * part;
 }
 

@@ -62,7 +62,7 @@ const noisyTests = films.chain(({ limit, perMinute, minutes }) =>
 /** Whatever a worksheet may hold. */
 const anyTests = fc.array(
   fc.record({
-    seconds: fc.integer({ min: 1, max: 86_400 }),
+    seconds: fc.oneof(fc.integer({ min: 1, max: 86_400 }), fc.constantFrom(300, 420, 600)),
     gradient: fc.oneof(
       fc.double({ min: -1, max: 10, noNaN: true }),
       fc.integer({ min: 40, max: 80 }).map((it) => it / 100),
@@ -282,7 +282,12 @@ describe("no law is fitted", () => {
     expect(whyUnfit(tested(5, 0.6), tested(10, 0.45))).toBe("contradictory");
     expect(whyUnfit(tested(5, 0.5), tested(8, 0.62), tested(10, 0.59))).toBe("contradictory");
     expect(whyUnfit(tested(5, 0.5), tested(8, 0.62), tested(10, 0.6))).toBe("fitted");
-    expect(whyUnfit(tested(5, 0.5), tested(5, 0.45), tested(10, 0.7))).toBe("fitted");
+    const sooner = { seconds: 300, gradient: 0.5 };
+    const hardlyLater = { seconds: 300.9, gradient: 0.45 };
+    expect(whyUnfit(sooner, hardlyLater, tested(10, 0.7))).toBe("fitted");
+    expect(whyUnfit(sooner, { ...hardlyLater, seconds: 301 }, tested(10, 0.7))).toBe(
+      "contradictory",
+    );
   });
 
   test("where the gradient did not grow, or is none: these contradict the law too", () => {

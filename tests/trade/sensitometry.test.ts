@@ -236,6 +236,9 @@ describe("a wedge cannot be read", () => {
     expect(faultOf(of([0.3, 0.4, 0.8, 1.2]))).toBe("read");
     expect(read(of([0.3, 0.4, 0.8, 1.2])).rise).toBeCloseTo(0.8, 9);
     expect(faultOf(of([0.3, 0.4, 0.8, 1.2], 0.6499))).toBe("too-short");
+    const halfWay = [0.19, 0.21, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8];
+    expect(faultOf({ ...of(halfWay, 0.2), baseFog: 0.1 })).toBe("read");
+    expect(faultOf({ ...of(halfWay.slice(0, -1), 0.2), baseFog: 0.1 })).toBe("too-short");
   });
 
   test("and a number that is none, or steps that are none apart, is a mistake of the program", () => {
