@@ -1,0 +1,286 @@
+// What a person's own hands take, measured by pressing along three times; three times in seconds out.
+// The sheet over everything stands here too, for whatever else is done with wet hands; that is why
+// it goes past 200 lines.
+import type { ComponentChildren, Ref } from "preact";
+import { useEffect, useId, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { isUneven, paceOf } from "../trade/hands.ts";
+import {
+  again,
+  isFresh,
+  type Measured,
+  type PressAlong as Pressed,
+  press,
+  type Stage,
+  stageOf,
+  startOf,
+  takeBack,
+  tenths,
+  timesOf,
+  turns,
+} from "./press-along-model.ts";
+import { pressAlongWords as words } from "./wet-words.ts";
+import "./wet.css";
+
+interface PressAlongProps {
+  readonly what: Measured;
+  /** ms, never going back. */
+  readonly now: () => number;
+  /** Three times in seconds, to a tenth. */
+  readonly keep: (times: readonly number[]) => void;
+  readonly leave: () => void;
+  /** Calls back several times a second, for the running time alone; at every frame if not given. */
+  readonly often?: (show: () => void) => () => void;
+}
+
+export function PressAlong({ what, now, keep, leave, often = everyFrame }: PressAlongProps) {
+  const [along, setAlong] = useState(() => startOf(what));
+  const main = useRef<HTMLButtonElement>(null);
+  const stage = stageOf(along);
+  const done = stage.kind === "done";
+  const toMain = () => main.current?.focus();
+  useLayoutEffect(toMain, [done]);
+
+  const pressAt = (at: number) => setAlong((it) => press(it, at));
+  function change(act: (it: Pressed, at: number) => Pressed): void {
+    const at = now();
+    setAlong((it) => act(it, at));
+    // The next key is to be a press, not the same button again.
+    toMain();
+  }
+
+  return (
+    <WetDialog
+      label={words.name[what]}
+      leave={leave}
+      keys={(event) => {
+        if (event.key !== "Enter" && event.key !== " ") return false;
+        // Held down, a key would press whatever comes next under it.
+        if (event.repeat) return true;
+        if (done || isOnOther(event, main.current)) return false;
+        pressAt(now() - ago(event));
+        return true;
+      }}
+    >
+      {done ? (
+        <Result
+          along={along}
+          keep={(times) => isFresh(along, now()) && keep(times)}
+          again={() => change(again)}
+          main={main}
+        />
+      ) : (
+        <PressTarget
+          what={what}
+          stage={stage}
+          press={(since) => pressAt(now() - since)}
+          main={main}
+          clock={
+            stage.kind === "running" ? (
+              <Running since={stage.since} now={now} often={often} />
+            ) : (
+              words.seconds(0)
+            )
+          }
+        />
+      )}
+      <Times along={along} />
+      <div class="wet-tools">
+        <button
+          type="button"
+          aria-disabled={along.presses.length === 0}
+          onClick={() => change(takeBack)}
+        >
+          {words.takeBack}
+        </button>
+        <button type="button" onClick={() => isFresh(along, now()) && leave()}>
+          {words.leave}
+        </button>
+      </div>
+      <p class="unseen" role="status">
+        {words.status(what, stage, timesOf(along).at(-1) ?? null)}
+      </p>
+    </WetDialog>
+  );
+}
+
+interface PressTargetProps {
+  readonly what: Measured;
+  readonly stage: Exclude<Stage, { kind: "done" }>;
+  /** Given the ms since the finger came down. */
+  readonly press: (since: number) => void;
+  readonly main: Ref<HTMLButtonElement>;
+  readonly clock: ComponentChildren;
+}
+
+/** Nearly all of the screen. Its name is what to press for; the clock in it is for the eye alone. */
+function PressTarget({ what, stage, press, main, clock }: PressTargetProps) {
+  const [next, advice] = [useId(), useId()];
+  return (
+    <button
+      type="button"
+      class="wet-press"
+      ref={main}
+      aria-labelledby={next}
+      aria-describedby={advice}
+      {...pressOf((event) => press(ago(event)))}
+    >
+      <span class="wet-advice" id={advice}>
+        {words.advice[what]}
+      </span>
+      <span class="wet-turn">{words.turn(stage.turn)}</span>
+      <span class="wet-next" id={next}>
+        {(stage.kind === "running" ? words.end : words.begin)[what]}
+      </span>
+      <span class={stage.kind === "running" ? "wet-clock" : "wet-clock still"} aria-hidden="true">
+        {clock}
+      </span>
+    </button>
+  );
+}
+
+type RunningProps = Required<Pick<PressAlongProps, "now" | "often">> & { readonly since: number };
+
+function Running({ since, now, often }: RunningProps) {
+  const read = () => Math.max(0, tenths(now() - since));
+  const [time, setTime] = useState(read);
+  useEffect(() => often(() => setTime(read())), [since]);
+  return <>{words.seconds(time)}</>;
+}
+
+interface ResultProps {
+  readonly along: Pressed;
+  readonly keep: (times: readonly number[]) => void;
+  readonly again: () => void;
+  readonly main: Ref<HTMLButtonElement>;
+}
+
+function Result({ along, keep, again, main }: ResultProps) {
+  const times = timesOf(along);
+  const pace = paceOf(times);
+  if (pace === null) throw new Error("a result of no times");
+  return (
+    <div class="wet-result">
+      <p class="wet-turn">{words.measured[along.what]}</p>
+      <p class="wet-next">{words.median(pace)}</p>
+      <p class="wet-spread">{words.spread(pace, isUneven(pace))}</p>
+      <div class="wet-keys">
+        <button type="button" class="wet-first" ref={main} onClick={() => keep(times)}>
+          {words.keep(pace)}
+        </button>
+        <button type="button" onClick={again}>
+          {words.again}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+/** A place for each of the three, so that nothing moves as they come. */
+function Times({ along }: { readonly along: Pressed }) {
+  const times = timesOf(along);
+  return (
+    <ol class="wet-times" aria-label={words.times}>
+      {Array.from({ length: turns }, (_, turn) => {
+        const time = times[turn];
+        return <li key={turn}>{time === undefined ? words.none : words.seconds(time)}</li>;
+      })}
+    </ol>
+  );
+}
+
+function everyFrame(show: () => void): () => void {
+  let frame = requestAnimationFrame(function next() {
+    show();
+    frame = requestAnimationFrame(next);
+  });
+  return () => cancelAnimationFrame(frame);
+}
+
+/** ms since an event happened, which a busy page hears of late. */
+const ago = (event: Event): number => Math.max(0, performance.now() - event.timeStamp);
+
+/** Whether a key was meant for another control than the main one. */
+export function isOnOther(event: KeyboardEvent, main: HTMLElement | null): boolean {
+  const control = event.target instanceof Element ? event.target.closest("button, a") : null;
+  return control !== null && control !== main;
+}
+
+/** What makes a button take a press as the finger comes down, and once. */
+export function pressOf(press: (event: Event) => void) {
+  return {
+    onPointerDown(event: PointerEvent) {
+      if (event.isPrimary && event.button === 0) press(event);
+    },
+    // A press that came from neither finger nor key: assistive technology acts by click alone.
+    onClick(event: MouseEvent) {
+      if (event.detail === 0) press(event);
+    },
+  };
+}
+
+interface WetDialogProps {
+  readonly label: string;
+  readonly leave: () => void;
+  /** Takes a key, or returns false to leave it to the browser. Escape is taken already. */
+  readonly keys: (event: KeyboardEvent) => boolean;
+  readonly children: ComponentChildren;
+}
+
+/** A sheet over everything, open as long as it is there. Focus goes back to where it was before. */
+export function WetDialog({ label, leave, keys, children }: WetDialogProps) {
+  const sheet = useRef<HTMLDialogElement>(null);
+  const latest = useRef({ leave, keys });
+  latest.current = { leave, keys };
+  const gone = useRef(false);
+
+  useLayoutEffect(() => {
+    const opener = document.activeElement;
+    const it = sheet.current;
+    // An older browser has no such sheet: there it is open all the same, and lies above by its style.
+    if (typeof it?.showModal === "function") it.showModal();
+    else it?.setAttribute("open", "");
+    return () => {
+      gone.current = true;
+      if (typeof it?.close === "function") it.close();
+      if (opener instanceof HTMLElement) opener.focus();
+    };
+  }, []);
+
+  useEffect(() => {
+    // A key whose coming down was taken is taken until it is up: some browsers press by its coming up.
+    const held = new Set<string>();
+    function keyDown(event: KeyboardEvent): void {
+      if (event.ctrlKey || event.altKey || event.metaKey) return;
+      if (event.key === "Escape") latest.current.leave();
+      else if (!latest.current.keys(event)) return;
+      held.add(event.key);
+      event.preventDefault();
+    }
+    function keyUp(event: KeyboardEvent): void {
+      if (held.delete(event.key)) event.preventDefault();
+    }
+    window.addEventListener("keydown", keyDown);
+    window.addEventListener("keyup", keyUp);
+    return () => {
+      window.removeEventListener("keydown", keyDown);
+      window.removeEventListener("keyup", keyUp);
+    };
+  }, []);
+
+  return (
+    <dialog
+      ref={sheet}
+      class="wet"
+      aria-label={label}
+      onCancel={(event) => {
+        event.preventDefault();
+        leave();
+      }}
+      onClose={() => {
+        if (!gone.current) leave();
+      }}
+    >
+      {children}
+    </dialog>
+  );
+}
