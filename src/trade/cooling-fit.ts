@@ -22,6 +22,9 @@ interface Curve {
 const shortest = 0.3;
 const longest = 24 * 60;
 
+/** Of χ² with one degree of freedom, 95 % lie below. */
+export const likely = 1.96 ** 2;
+
 /** °C between which anything in a bath of water settles. */
 export const coldest = 0;
 export const warmest = 100;
@@ -101,6 +104,35 @@ export function straight(points: readonly CurvePoint[]) {
 /** °C²: the thermometer's error, or the scatter's where points beyond the curve's three numbers show a greater. */
 export function errorSquared(readable: number, squares: number, count: number): number {
   return count > 3 ? Math.max(readable ** 2, squares / (count - 3)) : readable ** 2;
+}
+
+/** Up to this sum of squares, °C², a curve still fits: 95 %. */
+export function limitOf(squares: number, readable: number, count: number): number {
+  return squares + likely * errorSquared(readable, squares, count);
+}
+
+/** How far from `inside`, which fits, towards `end` it still fits: steps that double, then halving. */
+export function edge(
+  fits: (at: number) => boolean,
+  inside: number,
+  end: number,
+  step: number,
+): number {
+  if (inside === end) return end;
+  const way = Math.sign(end - inside);
+  let [near, far, stride] = [inside, inside, step];
+  do {
+    near = far;
+    far = way * Math.min(way * (far + way * stride), way * end);
+    stride *= 2;
+  } while (far !== end && fits(far));
+  if (far === end && fits(end)) return end;
+  for (let i = 0; i < 24; i += 1) {
+    const middle = (near + far) / 2;
+    if (fits(middle)) near = middle;
+    else far = middle;
+  }
+  return near;
 }
 
 /** The part of a difference that is left after so many seconds. */

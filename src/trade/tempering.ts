@@ -3,14 +3,17 @@
 import {
   type CurvePoint,
   coldest,
+  edge,
   errorSquared,
+  likely,
+  limitOf,
   nearestCurve,
   squaresOfAnyBend,
   squaresThrough,
   straight,
   warmest,
 } from "./cooling-fit.ts";
-import type { Drift } from "./drift.ts";
+import { type Drift, temperatureAfter } from "./drift.ts";
 
 /** The clock may begin at any time up to the first reading: `seconds` is 0 or more. */
 export interface ThermometerReading {
@@ -55,19 +58,19 @@ export type CoolingFit =
       readonly readings: readonly ThermometerReading[];
     };
 
-/** Of χ² with one degree of freedom: 95 % lie below. */
-const likely = 1.96 ** 2;
 const leastSpan = 60;
 /** In `readable`: chance alone turns a score of readings so far back in fewer than one series of fifty. */
 const turnsBy = 5;
-/** In errors. */
-const far = 3;
+/** In errors: from here on it is not chance. */
+const tooFar = 3;
 
 /**
  * The curve of Newton's cooling through readings of a developer, by least squares.
  *
  * The bath's temperature was read with the same thermometer, and counts as a reading at the end of time:
  * as good as the others and no better. So where there are spare readings `drift.room` may differ from it a little.
+ * A reading that no thermometer for vessels shows, or before 0 s, is left out. The work grows with the number of
+ * readings alone: a few ms for a dozen.
  * @param bath °C, or null where nobody knows.
  * @param readable standard deviation of one reading, °C: 0.25 for a thermometer read to half a degree.
  */
@@ -96,11 +99,11 @@ export function fitCooling(
   const free = squaresOfAnyBend(inOrder);
   const gain = squares - free;
   if (lead * slope >= 0) return unfit("contradictory");
-  if (gain > far ** 2 * errorSquared(error, free, inOrder.length)) return unfit("contradictory");
+  if (gain > tooFar ** 2 * errorSquared(error, free, inOrder.length)) return unfit("contradictory");
   const misfit = Math.sqrt(squares / points.length);
-  if (misfit > far * error) return unfit("noisy");
+  if (misfit > tooFar * error) return unfit("noisy");
   const drift = { start: room + lead * 2 ** (first.seconds / 60 / halfway), room, halfway };
-  const limit = squares + likely * errorSquared(error, squares, points.length);
+  const limit = limitOf(squares, error, points.length);
   const fits = (celsius: number) => squaresThrough(points, { seconds: Infinity, celsius }) <= limit;
   const settles = {
     from: edge(fits, room, coldest, error / 4),
@@ -146,8 +149,10 @@ export function whenAt(fit: Fitted, target: number): Reach {
   const points = pointsOf(readings, bath);
   const limit = limitOf(misfit ** 2 * points.length, readable, points.length);
   const fits = (seconds: number) => squaresThrough(points, { seconds, celsius: target }) <= limit;
-  const share = (target - drift.room) / (drift.start - drift.room);
-  const at = share > sameShare ? -60 * drift.halfway * Math.log2(share) : null;
+  // Reckoned from the first reading, as a clock started long before may put 0 s beyond all measure.
+  const first = readings[0]?.seconds ?? 0;
+  const share = (target - drift.room) / (temperatureAfter(drift, first) - drift.room);
+  const at = share > sameShare ? first - 60 * drift.halfway * Math.log2(share) : null;
   const open = sinks ? target <= settles.to : target >= settles.from;
   const step = drift.halfway * 4;
   if (open || at === null) return { kind: "unsure", from: edge(fits, at ?? rest, -rest, step), at };
@@ -160,29 +165,6 @@ export function whenAt(fit: Fitted, target: number): Reach {
 
 function pointsOf(readings: readonly CurvePoint[], bath: number | null): readonly CurvePoint[] {
   return bath === null ? readings : [...readings, { seconds: Infinity, celsius: bath }];
-}
-
-/** Up to this sum of squares a curve still fits. */
-function limitOf(squares: number, readable: number, count: number): number {
-  return squares + likely * errorSquared(readable, squares, count);
-}
-
-/** How far from `inside` towards `end` it still fits: steps that double, then halving. */
-function edge(fits: (at: number) => boolean, inside: number, end: number, step: number): number {
-  const way = Math.sign(end - inside);
-  let [near, far, stride] = [inside, inside, step];
-  do {
-    near = far;
-    far = way * Math.min(way * (far + way * stride), way * end);
-    stride *= 2;
-  } while (far !== end && fits(far));
-  if (far === end && fits(end)) return end;
-  for (let i = 0; i < 24; i += 1) {
-    const middle = (near + far) / 2;
-    if (fits(middle)) near = middle;
-    else far = middle;
-  }
-  return near;
 }
 
 /** How often the readings turn about, coming back by more than so many °C from their furthest. */
