@@ -1,0 +1,87 @@
+// Step wedges as a densitometer read them in, their characteristic curves on one pair of axes out.
+// Alone, because several films share one drawing and are told apart by their strokes.
+import { contrastSpan } from "../trade/sensitometry.ts";
+import { writeNumber } from "../units/written-number.ts";
+import { numberAxis } from "./curve-axes.ts";
+import type { CurveDrawing, Stroke } from "./curve-model.ts";
+import { wedgeWords as words } from "./curve-words.ts";
+
+export interface WedgeCurve {
+  /** Which film: its development time, as written. */
+  readonly label: string;
+  /** log10 of exposure from one step to the next. */
+  readonly stepLog: number;
+  /** log10 of the first step's exposure, lux seconds, or null. */
+  readonly firstLog: number | null;
+  readonly baseFog: number;
+  readonly densities: readonly number[];
+  /** log10 of exposure, from the same origin as `firstLog`, or from the first step where that is null. */
+  readonly speedPoint: number | null;
+}
+
+const strokes: readonly Stroke[] = ["solid", "dashed", "dotted"];
+
+/** Above base and fog, ISO 6. */
+const speedDensity = 0.1;
+
+export function wedgeDrawing({ curves }: { readonly curves: readonly WedgeCurve[] }): CurveDrawing {
+  // One film of unknown exposure among others leaves them nothing in common but their first step.
+  const known = curves.every(({ firstLog }) => firstLog !== null);
+  const origin = ({ firstLog }: WedgeCurve) => (known ? 0 : (firstLog ?? 0));
+  const lines = curves.map((curve, index) => ({
+    stroke: strokes[index % strokes.length] ?? "solid",
+    label: curve.label,
+    points: curve.densities.map((density, step) => ({
+      x: (curve.firstLog ?? 0) - origin(curve) + step * curve.stepLog,
+      y: density,
+    })),
+  }));
+  const speeds = curves.map((curve) =>
+    curve.speedPoint === null
+      ? null
+      : { x: curve.speedPoint - origin(curve), y: curve.baseFog + speedDensity },
+  );
+  const marks = speeds.flatMap((point) => (point ? [{ ...point, sign: "sought" } as const] : []));
+  const first = speeds[0];
+  const all = [...lines.flatMap(({ points }) => points), ...marks];
+  const reach = first ? [first.x, first.x + contrastSpan] : [];
+  const or = (values: readonly number[]) => (values.length > 0 ? values : [0, 1]);
+  return {
+    title: words.title,
+    says: said(curves, speeds),
+    across: numberAxis(
+      known ? words.across : words.fromFirst,
+      or([...all.map(({ x }) => x), ...reach]),
+      0.3,
+    ),
+    up: numberAxis(words.up, or([0, ...all.map(({ y }) => y)]), 0.5),
+    lines,
+    marks,
+    levels: [],
+    bands: first
+      ? [
+          {
+            along: "across",
+            from: first.x,
+            to: first.x + contrastSpan,
+            label: words.span(contrastSpan.toFixed(2)),
+          },
+        ]
+      : [],
+  };
+}
+
+function said(
+  curves: readonly WedgeCurve[],
+  speeds: readonly ({ readonly x: number } | null)[],
+): string {
+  const each = curves.flatMap(({ label, densities }, index) => {
+    const speed = speeds[index];
+    const write = (density: number) => density.toFixed(2);
+    return [
+      words.rises(label, write(Math.min(...densities)), write(Math.max(...densities))),
+      ...(speed ? [words.speedPoint(label, writeNumber(speed.x))] : []),
+    ];
+  });
+  return [words.films(curves.length), ...each].join(" ");
+}
