@@ -74,13 +74,8 @@ export function PressAlong({ what, now, keep, leave, often = everyFrame }: Press
           stage={stage}
           press={(since) => pressAt(now() - since)}
           main={main}
-          clock={
-            stage.kind === "running" ? (
-              <Running since={stage.since} now={now} often={often} />
-            ) : (
-              words.seconds(0)
-            )
-          }
+          now={now}
+          often={often}
         />
       )}
       <Times along={along} />
@@ -103,17 +98,18 @@ export function PressAlong({ what, now, keep, leave, often = everyFrame }: Press
   );
 }
 
-interface PressTargetProps {
+type TimePorts = Required<Pick<PressAlongProps, "now" | "often">>;
+
+interface PressTargetProps extends TimePorts {
   readonly what: Measured;
   readonly stage: Exclude<Stage, { kind: "done" }>;
   /** Given the ms since the finger came down. */
   readonly press: (since: number) => void;
   readonly main: Ref<HTMLButtonElement>;
-  readonly clock: ComponentChildren;
 }
 
 /** Nearly all of the screen. Its name is what to press for; the clock in it is for the eye alone. */
-function PressTarget({ what, stage, press, main, clock }: PressTargetProps) {
+function PressTarget({ what, stage, press, main, now, often }: PressTargetProps) {
   const [next, advice] = [useId(), useId()];
   return (
     <button
@@ -131,21 +127,33 @@ function PressTarget({ what, stage, press, main, clock }: PressTargetProps) {
       <span class="wet-next" id={next}>
         {(stage.kind === "running" ? words.end : words.begin)[what]}
       </span>
-      <span class={stage.kind === "running" ? "wet-clock" : "wet-clock still"} aria-hidden="true">
-        {clock}
-      </span>
+      {stage.kind === "running" ? (
+        <Running since={stage.since} now={now} often={often} />
+      ) : (
+        <Clock time={0} still />
+      )}
     </button>
   );
 }
 
-type RunningProps = Required<Pick<PressAlongProps, "now" | "often">> & { readonly since: number };
+type RunningProps = TimePorts & { readonly since: number };
 
 function Running({ since, now, often }: RunningProps) {
   const read = () => Math.max(0, tenths(now() - since));
   const [time, setTime] = useState(read);
   useEffect(() => often(() => setTime(read())), [since]);
-  return <>{words.seconds(time)}</>;
+  return <Clock time={time} />;
 }
+
+const Clock = ({ time, still = false }: { readonly time: number; readonly still?: boolean }) => {
+  const text = words.seconds(time);
+  const style = { "--signs": Math.max(text.length, words.seconds(10).length) };
+  return (
+    <span class={still ? "wet-clock still" : "wet-clock"} style={style} aria-hidden="true">
+      {text}
+    </span>
+  );
+};
 
 interface ResultProps {
   readonly along: Pressed;
