@@ -1,146 +1,27 @@
 import fc from "fast-check";
-import { levenbergMarquardt } from "ml-levenberg-marquardt";
 import { Solver } from "odex";
 import { describe, expect, test } from "vitest";
-import { type Drift, temperatureAfter } from "../../src/trade/drift.ts";
+import { temperatureAfter } from "../../src/trade/drift.ts";
 import {
-  type CoolingFit,
   type Fitted,
   fitCooling,
+  type Range,
   type ThermometerReading,
   whenAt,
 } from "../../src/trade/tempering.ts";
 import { celsiusFromFahrenheit, fahrenheitFromCelsius } from "../../src/units/temperature.ts";
-
-const readable = 0.25;
-
-function readings(...pairs: readonly (readonly [number, number])[]): ThermometerReading[] {
-  return pairs.map(([minutes, celsius]) => ({ seconds: 60 * minutes, celsius }));
-}
-
-function fitted(fit: CoolingFit): Fitted {
-  if (fit.kind === "unfit") throw new Error(`no curve: ${fit.why}`);
-  return fit;
-}
-
-function why(fit: CoolingFit): string {
-  return fit.kind === "unfit" ? fit.why : "fitted";
-}
-
-/** Readings of a drift with no error, evenly over so many minutes. */
-function exact(drift: Drift, minutes: number, count: number): ThermometerReading[] {
-  return Array.from({ length: count }, (_, index) => {
-    const seconds = (60 * minutes * index) / (count - 1);
-    return { seconds, celsius: temperatureAfter(drift, seconds) };
-  });
-}
-
-/** Numbers of the normal law with standard deviation 1, the same each time: a congruential row, Box and Muller. */
-function chance(seed: number) {
-  let state = seed;
-  const even = () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return (state + 0.5) / 2 ** 32;
-  };
-  const normal = () => Math.sqrt(-2 * Math.log(even())) * Math.cos(2 * Math.PI * even());
-  return { even, normal };
-}
-
-/** Tanks that move by 3 °C at least, warming or cooling. */
-const drifts = fc
-  .record({
-    start: fc.double({ min: 10, max: 40, noNaN: true }),
-    room: fc.double({ min: 10, max: 40, noNaN: true }),
-    halfway: fc.double({ min: 2, max: 20, noNaN: true }),
-  })
-  .filter(({ start, room }) => Math.abs(start - room) > 3);
-const shares = fc.double({ min: 0.05, max: 0.9, noNaN: true });
-
-/** °C after a share of the way to where it settles, and the seconds of it. */
-function shareOfWay({ start, room, halfway }: Drift, share: number) {
-  return { celsius: start + (room - start) * share, seconds: -60 * halfway * Math.log2(1 - share) };
-}
-
-describe("the curve through readings", () => {
-  test("memory, plausibility (Trench, Elementary Differential Equations §4.2): 400 °C that is 200 °C after 4 min in a 25 °C room is 106.67 °C after 8 min (0.005 °C, 0.1 s)", () => {
-    const fit = fitted(fitCooling(readings([0, 400], [4, 200]), 25, readable));
-    expect(temperatureAfter(fit.drift, 480)).toBeCloseTo(106.67, 2);
-    const reach = whenAt(fit, 106.667);
-    expect(reach).toMatchObject({ kind: "reached", at: expect.closeTo(480, 1) });
-  });
-
-  test("is the tank's own where the readings have no error, the bath known or not (1e-3 °C, 1e-3 of the half-way time)", () => {
-    fc.assert(
-      fc.property(drifts, fc.integer({ min: 3, max: 8 }), fc.boolean(), (drift, count, known) => {
-        const rows = exact(drift, 2.5 * drift.halfway, count);
-        const fit = fitted(fitCooling(rows, known ? drift.room : null, readable));
-        expect(Math.abs(fit.drift.start - drift.start)).toBeLessThan(1e-3);
-        expect(Math.abs(fit.drift.room - drift.room)).toBeLessThan(1e-3);
-        expect(Math.abs(fit.drift.halfway / drift.halfway - 1)).toBeLessThan(1e-3);
-        expect(fit.misfit).toBeLessThan(1e-4);
-        expect(fit.settles.from).toBeLessThanOrEqual(fit.drift.room);
-        expect(fit.settles.to).toBeGreaterThanOrEqual(fit.drift.room);
-      }),
-    );
-  });
-
-  test("misses the readings by as much as the curve of Levenberg and Marquardt, the best of four starts, and by no more (1e-6 of the squares)", () => {
-    const { even, normal } = chance(7);
-    let compared = 0;
-    for (let run = 0; run < 60; run += 1) {
-      const drift = { start: 22 + 8 * even(), room: 12 + 6 * even(), halfway: 3 + 9 * even() };
-      const rows = exact(drift, 20, 6).map((row) => ({
-        ...row,
-        celsius: row.celsius + readable * normal(),
-      }));
-      const fit = fitCooling(rows, null, readable);
-      if (fit.kind === "unfit") continue;
-      const data = { x: rows.map((it) => it.seconds / 60), y: rows.map((it) => it.celsius) };
-      const squares = [2, 5, 10, 20].map((halfway) => {
-        const { parameterValues } = levenbergMarquardt(
-          data,
-          ([start = 0, room = 0, half = 1]) =>
-            (minutes) =>
-              temperatureAfter({ start, room, halfway: half }, 60 * minutes),
-          {
-            initialValues: [24, 16, halfway],
-            minValues: [0, 0, 0.3],
-            maxValues: [100, 100, 24 * 60],
-            gradientDifference: 1e-4,
-            centralDifference: true,
-            maxIterations: 200,
-          },
-        );
-        const [start = 0, room = 0, half = 1] = parameterValues;
-        return squaresOf({ start, room, halfway: half }, rows);
-      });
-      expect(Math.abs(squaresOf(fit.drift, rows) / Math.min(...squares) - 1)).toBeLessThan(1e-6);
-      compared += 1;
-    }
-    expect(compared).toBeGreaterThan(50);
-  });
-
-  test("does not ask in which order the readings were written down", () => {
-    const rows = readings([0, 24], [5, 22], [10, 20.75], [15, 20]);
-    const turned = fitted(fitCooling(rows.toReversed(), 18, readable));
-    expect(turned).toEqual(fitCooling(rows, 18, readable));
-  });
-
-  test("takes the bath's temperature for one more reading, no better than the others", () => {
-    const rows = readings([0, 24], [5, 22], [10, 20.75], [15, 20], [30, 18.75], [40, 18.5]);
-    const fit = fitted(fitCooling(rows, 18, readable));
-    expect(fit.settles.from).toBeLessThan(18);
-    expect(fit.settles.to).toBeGreaterThan(18);
-    const alone = fitted(fitCooling(rows, null, readable));
-    expect(width(fit.settles)).toBeLessThan(width(alone.settles));
-  });
-
-  test("settles between freezing and boiling, however little the readings bend", () => {
-    const fit = fitted(fitCooling(readings([0, 24], [5, 22.5], [10, 21]), null, readable));
-    expect(fit.drift.room).toBeGreaterThanOrEqual(0);
-    expect(fit.settles.from).toBe(0);
-  });
-});
+import {
+  chance,
+  drifts,
+  exact,
+  fitted,
+  readable,
+  readings,
+  shareOfWay,
+  shares,
+  squaresOf,
+  width,
+} from "./vessels.ts";
 
 describe("the time at which a target is reached", () => {
   test("is that at which the differential equation, integrated step by step, has the target (1e-4 °C)", () => {
@@ -192,6 +73,38 @@ describe("the time at which a target is reached", () => {
       expect(held / answered).toBeGreaterThanOrEqual(0.92);
     },
   );
+
+  test.each([
+    { rows: readings([0, 24], [5, 22], [10, 20.75]), bath: 18, target: 20 },
+    { rows: readings([0, 24], [5, 22]), bath: 18, target: 18.75 },
+    { rows: readings([0, 24], [5, 22], [10, 20.75], [30, 19]), bath: null, target: 19.75 },
+    { rows: readings([0, 24], [5, 22.5], [10, 21]), bath: null, target: 12 },
+    { rows: readings([2, 24], [5, 23], [10, 20.9]), bath: null, target: 19.5 },
+  ])(
+    "has the interval that trying all curves between 0 and 24 °C gives: $target °C, bath $bath (1 %)",
+    ({ rows, bath, target }) => {
+      const fit = fitted(fitCooling(rows, bath, readable));
+      const reach = whenAt(fit, target);
+      if (reach.kind === "never") throw new Error("the target may be reached");
+      const tried = tryAllCurves(fit, target);
+      const range = reach.kind === "unsure" ? { from: reach.from, to: Infinity } : reach.range;
+      expect(Math.abs(range.from / tried.from - 1)).toBeLessThan(0.01);
+      if (range.to === Infinity) expect(tried.to).toBe(Infinity);
+      else expect(Math.abs(range.to / tried.to - 1)).toBeLessThan(0.01);
+    },
+  );
+
+  test("has its interval by the scatter of the readings where that is greater than the thermometer's error (1 s)", () => {
+    const rows = readings([0, 24.3], [3, 22.4], [6, 21.9], [9, 20.7], [12, 20.5], [15, 19.4]);
+    const [fine, finer, coarse] = [0.15, 0.12, 0.5].map((error) => {
+      const reach = whenAt(fitted(fitCooling(rows, 18, error)), 20);
+      return reach.kind === "reached" ? reach.range : { from: 0, to: 0 };
+    });
+    if (!fine || !finer || !coarse) throw new Error("three thermometers were tried");
+    expect(Math.abs(fine.from - finer.from)).toBeLessThan(1);
+    expect(Math.abs(fine.to - finer.to)).toBeLessThan(1);
+    expect(width(coarse)).toBeGreaterThan(width(fine) + 60);
+  });
 
   test("has an interval about it even where the readings fit exactly, wider the coarser the thermometer", () => {
     const widths = [0.05, 0.1, 0.25].map((error) => {
@@ -255,6 +168,10 @@ describe("the time at which a target is reached", () => {
     const [there, short] = [whenAt(fit, 18), whenAt(fit, 18.6)];
     if (there.kind !== "unsure" || short.kind !== "reached") throw new Error("18 °C is unsure");
     expect(there.at).toBeNull();
+    for (const bath of [16.1, 17, 19.3]) {
+      const reach = whenAt(fitted(fitCooling(readings([0, 24], [5, 22]), bath, readable)), bath);
+      expect(reach).toMatchObject({ kind: "unsure", at: null });
+    }
     expect(there.from).toBeGreaterThan(short.range.from);
   });
 
@@ -283,58 +200,6 @@ describe("the time at which a target is reached", () => {
     for (const [index, time] of answer(later, 18, 20).entries()) {
       expect(Math.abs(time - 2000 - (plain[index] ?? 0))).toBeLessThan(0.01);
     }
-  });
-});
-
-describe("readings from which nothing can be said", () => {
-  test("are too few: fewer than two, or fewer than three where the bath is not known", () => {
-    expect(why(fitCooling([], 18, readable))).toBe("too-few");
-    expect(why(fitCooling(readings([0, 24]), 18, readable))).toBe("too-few");
-    expect(why(fitCooling(readings([5, 24], [5, 22]), 18, readable))).toBe("too-few");
-    expect(why(fitCooling(readings([0, 24], [5, 22]), null, readable))).toBe("too-few");
-    expect(why(fitCooling(readings([0, 24], [5, 22], [10, 20.75]), null, readable))).toBe("fitted");
-  });
-
-  test("are too close within less than a minute", () => {
-    expect(why(fitCooling(readings([0, 24], [0.9, 20]), 18, readable))).toBe("too-close");
-    expect(why(fitCooling(readings([0, 24], [1, 20]), 18, readable))).toBe("fitted");
-  });
-
-  test("are still where two differ by less than 1.96 · √2 errors: 0.69 °C for a quarter of a degree", () => {
-    expect(why(fitCooling(readings([0, 24], [5, 23.32]), 18, readable))).toBe("still");
-    expect(why(fitCooling(readings([0, 24], [5, 23.3]), 18, readable))).toBe("fitted");
-  });
-
-  test("are noisy where they scatter far beyond the thermometer's error", () => {
-    const about = readings([0, 24], [3, 21], [6, 23.5], [9, 20], [12, 22]);
-    expect(why(fitCooling(about, 18, readable))).toBe("noisy");
-    const steps = readings([0, 30], [3, 29], [6, 24], [9, 23.5], [12, 19], [15, 18.5]);
-    expect(why(fitCooling(steps, null, 0.1))).toBe("noisy");
-  });
-
-  test.each([
-    { rows: readings([0, 20], [5, 22]), bath: 18, told: "move away from the bath" },
-    { rows: readings([0, 24], [5, 20], [10, 22]), bath: null, told: "fall and rise" },
-    { rows: readings([0, 16], [5, 20], [10, 18]), bath: 24, told: "rise and fall" },
-    { rows: readings([0, 24], [5, 23], [10, 20]), bath: null, told: "fall ever faster" },
-    { rows: readings([0, 24], [5, 21], [10, 20.2], [15, 20]), bath: 14, told: "settle elsewhere" },
-  ])("are contradictory where they $told", ({ rows, bath }) => {
-    expect(why(fitCooling(rows, bath, readable))).toBe("contradictory");
-  });
-
-  test("are seldom called contradictory or noisy where only chance is at work: fewer than 3 in 100 tanks", () => {
-    const { even, normal } = chance(3);
-    let called = 0;
-    for (let run = 0; run < 300; run += 1) {
-      const drift = { start: 16 + 14 * even(), room: 20, halfway: 3 + 12 * even() };
-      const rows = exact(drift, 20, 3 + (run % 18)).map((row) => ({
-        ...row,
-        celsius: row.celsius + readable * normal(),
-      }));
-      const verdict = why(fitCooling(rows, run % 2 ? 20 : null, readable));
-      if (verdict === "contradictory" || verdict === "noisy") called += 1;
-    }
-    expect(called).toBeLessThan(9);
   });
 });
 
@@ -394,12 +259,32 @@ describe("an answer is never something that is not a number", () => {
   });
 });
 
-function width({ from, to }: { readonly from: number; readonly to: number }): number {
-  return to - from;
-}
-
-function squaresOf(drift: Drift, rows: readonly ThermometerReading[]): number {
-  return rows.reduce((sum, it) => sum + (temperatureAfter(drift, it.seconds) - it.celsius) ** 2, 0);
+/**
+ * Seconds from the earliest to the latest at which any curve has the target that misses the readings by no more
+ * than 3.84 of the thermometer's errors beyond the best: room and half-way time in small steps, and of the
+ * starts that fit with them the least and the greatest.
+ */
+function tryAllCurves({ drift, readings: rows, bath }: Fitted, target: number): Range {
+  const known = bath === null ? [] : [bath];
+  const best = squaresOf(drift, rows) + known.reduce((sum, it) => sum + (it - drift.room) ** 2, 0);
+  let [from, to] = [Infinity, -Infinity];
+  for (let halfway = 0.5; halfway < 1440; halfway *= 1.01) {
+    for (let room = 0; room <= 24; room += 0.02) {
+      let [xx, xy, yy] = [0, 0, known.reduce((sum, it) => sum + (it - room) ** 2, 0)];
+      for (const { seconds, celsius } of rows) {
+        const [x, y] = [2 ** (-seconds / 60 / halfway), celsius - room];
+        [xx, xy, yy] = [xx + x * x, xy + x * y, yy + y * y];
+      }
+      const slack = best + 3.84 * readable ** 2 - (yy - (xy * xy) / xx);
+      if (slack < 0) continue;
+      for (const lead of [xy / xx - Math.sqrt(slack / xx), xy / xx + Math.sqrt(slack / xx)]) {
+        const share = (target - room) / lead;
+        const at = share > 0 ? -60 * halfway * Math.log2(share) : Infinity;
+        [from, to] = [Math.min(from, at), Math.max(to, at)];
+      }
+    }
+  }
+  return { from, to };
 }
 
 function numbersIn(value: unknown): number[] {
