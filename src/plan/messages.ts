@@ -1,5 +1,6 @@
-// Every warning a person can meet in a plan: what is the matter, why it matters, what would do.
-// Alone, so that all of them are read, translated and tested in one place.
+// Every warning about the time, the mix and the voice: what is the matter, why it matters, what would do.
+// Apart from the code that finds them, so that they are read, translated and tested as words. The other
+// warnings stand by their topic in bath-messages.ts, warmth-messages.ts and contrast-messages.ts.
 import { writeClockTime } from "../units/clock-time.ts";
 import {
   inDegreesOf,
@@ -9,7 +10,8 @@ import {
 } from "../units/temperature.ts";
 import { inUnitOf, type Volume, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
-import type { Warning } from "./plan.ts";
+import type { Warning } from "./line.ts";
+import type { LeafletRow } from "./worksheet.ts";
 
 /** °C by which a bath lies outside the leaflet's rows, and the row it is nearest to. */
 export interface Beyond {
@@ -61,11 +63,64 @@ export function temperatureRange(bath: Temperature, side: "below" | "above"): Wa
   };
 }
 
-export function shortDevelopment(seconds: number): Warning {
+/** `evenAt`: the temperature at which it takes 5:00; null where the leaflet has none that would do. */
+export function shortDevelopment(seconds: number, evenAt: string | null): Warning {
+  const cooler = evenAt === null ? "" : ` By this leaflet it takes 5:00 at ${evenAt}.`;
   return {
     id: "short-development",
     severity: "caution",
-    text: `Development takes ${writeClockTime(seconds)}. In less than 5:00 the parts wetted first come out visibly denser. A weaker dilution or a cooler bath takes longer.`,
+    text: `Development takes ${writeClockTime(seconds)}. In less than 5:00 the parts wetted first come out visibly denser. A weaker dilution or a cooler bath takes longer.${cooler}`,
+  };
+}
+
+/** A row, what stands there, and the time that the others would have for it. */
+export function rowOutOfLine(row: LeafletRow, expected: number): Warning {
+  const at = writeTemperature(row.temperature);
+  return {
+    id: "row-out-of-line",
+    severity: "caution",
+    text: `One row of the leaflet is out of line with the others: ${row.time} at ${at}, where they point to about ${writeClockTime(Math.round(expected / 5) * 5)}. Look at it again: a digit is soon misread.`,
+  };
+}
+
+export function soughtNowhere(time: string): Warning {
+  return {
+    id: "sought-nowhere",
+    severity: "note",
+    text: `No temperature can be named for ${time}: the leaflet's times do not fall all the way as it gets warmer.`,
+  };
+}
+
+/** `degrees`: °C beyond the nearest row. */
+export function soughtBeyond(
+  time: string,
+  at: string,
+  like: Temperature,
+  degrees: number,
+): Warning {
+  return {
+    id: "sought-beyond",
+    severity: "caution",
+    text: `${time} would come at ${at}, but that is ${writeDegrees(like, degrees)} beyond the leaflet's rows, where its slope is not known.`,
+  };
+}
+
+/** Clock times: when it was done, and when it was still being read. */
+export function readingsPastEnd(done: string, read: string): Warning {
+  return {
+    id: "readings-past-end",
+    severity: "caution",
+    text: `By the readings in the tank the development was done at ${done}, before the reading at ${read}. A little over does little harm; pour out now and note it.`,
+  };
+}
+
+/** A reading in the tank that lies outside the leaflet's rows; `reading` in place of the mixed bath. */
+export function readingExtrapolated({ bath, nearest, degrees }: Beyond): Warning {
+  const row = writeTemperature(inDegreesOf(bath, nearest));
+  return {
+    id: "reading-extrapolated",
+    severity: "caution",
+    text: `In the tank it was ${writeTemperature(bath)}, ${offBy({ bath, nearest, degrees })} than the leaflet's nearest row (${row}), so that part of the time follows a slope that is not known there.`,
   };
 }
 
@@ -88,11 +143,8 @@ export function mixedRatings(films: readonly string[], first: string): Warning {
   };
 }
 
-export function leafletBackwards(
-  colder: { readonly temperature: Temperature; readonly time: string },
-  warmer: { readonly temperature: Temperature; readonly time: string },
-): Warning {
-  const row = (it: typeof colder) => `${it.time} at ${writeTemperature(it.temperature)}`;
+export function leafletBackwards(colder: LeafletRow, warmer: LeafletRow): Warning {
+  const row = (it: LeafletRow) => `${it.time} at ${writeTemperature(it.temperature)}`;
   return {
     id: "leaflet-backwards",
     severity: "stop",

@@ -2,6 +2,7 @@
 import { mixOf } from "../trade/dilution.ts";
 import { toMillilitres } from "../units/volume.ts";
 import { developmentOf } from "./development.ts";
+import type { About, Warning, WorkingLine } from "./line.ts";
 import { dilutionOf, plannedBaths } from "./planned-baths.ts";
 import { warningsFor } from "./warnings.ts";
 import { workingFor } from "./working.ts";
@@ -18,27 +19,14 @@ export interface PlannedBath {
   readonly agitation: Agitation | null;
 }
 
-/** One step of the arithmetic, fit to read aloud to a class. */
-export interface WorkingLine {
-  readonly label: string;
-  readonly expression: string;
-  readonly result: string;
-}
-
-export interface Warning {
-  readonly id: string;
-  readonly severity: "stop" | "caution" | "note";
-  readonly text: string;
-}
-
 export interface Plan {
   /** Whole seconds, half up. */
   readonly developmentSeconds: number;
   /** ml, unrounded. */
   readonly mix: { readonly stock: number; readonly water: number; readonly total: number };
   readonly baths: readonly PlannedBath[];
-  readonly working: readonly WorkingLine[];
-  readonly warnings: readonly Warning[];
+  readonly working: readonly About<WorkingLine>[];
+  readonly warnings: readonly About<Warning>[];
 }
 
 /**

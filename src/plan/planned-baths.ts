@@ -5,6 +5,7 @@ import { readClockTime } from "../units/clock-time.ts";
 import { type Dilution, readDilution, stockItself, writeDilution } from "../units/parts.ts";
 import { toCelsius } from "../units/temperature.ts";
 import { fillSeconds, washInversion } from "./fills.ts";
+import { clearedSeconds } from "./fixing.ts";
 import type { PlannedBath } from "./plan.ts";
 import type { Agitation, BathWish, Developer, Worksheet } from "./worksheet.ts";
 
@@ -46,7 +47,8 @@ function secondsOf(worksheet: Worksheet, bath: BathFacts, wish: BathWish | undef
     return wish.fills.reduce((sum, inversions) => sum + fillSeconds(worksheet, inversions), 0);
   }
   const time = wish?.time === undefined ? undefined : readClockTime(wish.time);
-  return time?.kind === "read" ? time.seconds : (bath.seconds ?? 0);
+  if (time?.kind === "read") return time.seconds;
+  return clearedSeconds(wish) ?? bath.seconds ?? 0;
 }
 
 function temperatureOf(

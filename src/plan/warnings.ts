@@ -5,16 +5,26 @@ import { totalHolding } from "../trade/dilution.ts";
 import { beyond, sameTemperature } from "../trade/time-temperature.ts";
 import { longestSeconds } from "../units/clock-time.ts";
 import { writeDilution } from "../units/parts.ts";
-import { toCelsius } from "../units/temperature.ts";
+import { inDegreesOf, toCelsius, writeTenths } from "../units/temperature.ts";
 import { mlPerFlOz, toMillilitres } from "../units/volume.ts";
-import { baseTimeFor, byRating, effectiveRating, type LeafletPoint } from "./base-time.ts";
+import { celsiusFor, evenFrom, soughtWarnings } from "./backwards.ts";
+import { capacityWarnings } from "./capacity.ts";
+import { contrastWarnings } from "./contrast-lines.ts";
 import type { Development } from "./development.ts";
 import { pouringSeconds } from "./fills.ts";
 import { nominalFilms } from "./film-area.ts";
+import { fixerWarnings } from "./fixing.ts";
+import { handsWarnings } from "./hands.ts";
+import { leafletWarnings, outOfLineWarnings, ratingWarnings } from "./leaflet-warnings.ts";
+import { about, type Warning } from "./line.ts";
+import { measuredWarnings } from "./measured-lines.ts";
 import * as messages from "./messages.ts";
-import type { Plan, Warning } from "./plan.ts";
+import { mixingWarnings } from "./mixing.ts";
+import type { Plan } from "./plan.ts";
 import { dilutionOf } from "./planned-baths.ts";
-import type { Film, Worksheet } from "./worksheet.ts";
+import { temperingWarnings } from "./tempering-lines.ts";
+import { washWarnings } from "./washing.ts";
+import type { Worksheet } from "./worksheet.ts";
 
 /** °C outside the leaflet's rows up to which the slope may be followed with care. */
 const carefulBeyond = 2;
@@ -22,74 +32,46 @@ const carefulBeyond = 2;
 /** °C. Below, hydroquinone loses power; above, gelatin softens. Sources stand with the messages. */
 const workableRange = { from: 15.6, to: 26.7 };
 
-/** Seconds under which development is uneven; common practice. */
-const evenFrom = 300;
-
 /** °C between developer and another bath that gelatin bears; common practice. */
 const gentleStep = 3;
 
 /** What the warnings look at beside the worksheet. */
 export type Planned = Pick<Plan, "developmentSeconds" | "mix" | "baths">;
 
-/** In order: what makes the time wrong, then the mix, then the baths, then the voice. */
+/** In order: what makes the time wrong, then the mix, what else was asked, the baths, the voice. */
 export function warningsFor(
   worksheet: Worksheet,
   development: Development,
   planned: Planned,
-): readonly Warning[] {
+): Plan["warnings"] {
+  const { developer, films } = worksheet;
   return [
-    ...leafletWarnings(development),
-    ...ratingWarnings(worksheet.films, development.leaflet),
-    ...temperatureWarnings(worksheet, development),
-    ...lengthWarnings(development),
-    ...stockWarnings(worksheet, planned),
-    ...bathWarnings(worksheet, planned),
-    ...languageWarnings(worksheet),
+    ...about("time", [
+      ...leafletWarnings(development),
+      ...outOfLineWarnings(development),
+      ...ratingWarnings(films, development.leaflet),
+      ...temperatureWarnings(worksheet, development),
+      ...measuredWarnings(development),
+      ...lengthWarnings(worksheet, development),
+      ...soughtWarnings(developer, development),
+    ]),
+    ...about("mix", stockWarnings(worksheet, planned)),
+    ...about("warmth", [...mixingWarnings(worksheet), ...temperingWarnings(worksheet)]),
+    ...about("contrast", contrastWarnings(worksheet)),
+    ...about("hands", handsWarnings(worksheet)),
+    ...about("baths", [
+      ...bathWarnings(worksheet, planned),
+      ...fixerWarnings(worksheet),
+      ...washWarnings(worksheet, planned.baths),
+      ...capacityWarnings(worksheet, planned.baths),
+      ...languageWarnings(worksheet),
+    ]),
   ];
-}
-
-/** The rows used are compared among themselves, the others within their rating; each with the next warmer. */
-function leafletWarnings({ base, leaflet }: Development): readonly Warning[] {
-  const others = byRating(leaflet.filter((point) => !base.rows.includes(point)));
-  return [base.rows, ...others.map(({ rows }) => rows)].flatMap((rows) =>
-    rows.flatMap((warmer, index) => {
-      const colder = rows[index - 1];
-      return colder && colder.seconds < warmer.seconds && !sameDegree(colder, warmer)
-        ? [messages.leafletBackwards(colder.row, warmer.row)]
-        : [];
-    }),
-  );
-}
-
-function sameDegree(a: LeafletPoint, b: LeafletPoint): boolean {
-  return Math.abs(a.celsius - b.celsius) <= sameTemperature;
-}
-
-/** Films share a time when they were metered alike and the same stops are left to be made up. */
-function ratingWarnings(
-  films: readonly Film[],
-  leaflet: readonly LeafletPoint[],
-): readonly Warning[] {
-  const needs = films.map((film) => ({
-    rating: effectiveRating(film),
-    stops: baseTimeFor(film, leaflet).stops,
-  }));
-  const [first] = needs;
-  const alike = needs.every((it) => it.rating === first?.rating && it.stops === first?.stops);
-  return alike ? [] : [messages.mixedRatings(films.map(ratingWords), films[0]?.label ?? "")];
-}
-
-function ratingWords(film: Film): string {
-  const { label, boxSpeed } = film;
-  const rating = effectiveRating(film);
-  if (rating === undefined) return `"${label}" with no speed given`;
-  const box = boxSpeed === undefined || boxSpeed === rating ? "" : ` (box speed ${boxSpeed})`;
-  return `"${label}" at ${rating}${box}`;
 }
 
 function temperatureWarnings(
   { process, developer }: Worksheet,
-  { base, celsius, drifting }: Development,
+  { base, celsius, drifting, measured }: Development,
 ): readonly Warning[] {
   const bath = developer.temperature;
   const found: Warning[] = [];
@@ -105,6 +87,15 @@ function temperatureWarnings(
     const degrees = endsAt - end.nearest;
     found.push(messages.driftExtrapolated({ bath, nearest: end.nearest, degrees }, endsAt));
   }
+  // The first is the mixed bath's own, of which more has been said above.
+  for (const { celsius: read } of measured?.readings.slice(1) ?? []) {
+    const off = beyond(base.rows, read);
+    if (!off || off.degrees <= Math.max(carefulBeyond, outside?.degrees ?? 0)) continue;
+    const degrees = read - off.nearest;
+    const inTank = inDegreesOf(bath, read);
+    found.push(messages.readingExtrapolated({ bath: inTank, nearest: off.nearest, degrees }));
+    break;
+  }
   if (process === "bw-negative" && celsius < workableRange.from) {
     found.push(messages.temperatureRange(bath, "below"));
   }
@@ -114,9 +105,18 @@ function temperatureWarnings(
   return found;
 }
 
-function lengthWarnings({ seconds, exact }: Development): readonly Warning[] {
+function lengthWarnings({ developer }: Worksheet, development: Development): readonly Warning[] {
+  const { seconds, exact, base } = development;
   if (exact > longestSeconds + 0.5) return [messages.longerThanADay(exact)];
-  return seconds < evenFrom ? [messages.shortDevelopment(seconds)] : [];
+  if (seconds >= evenFrom) return [];
+  const evenAt = celsiusFor(development, evenFrom);
+  const fits =
+    evenAt !== null &&
+    evenAt >= workableRange.from &&
+    (beyond(base.rows, evenAt)?.degrees ?? 0) <= carefulBeyond;
+  return [
+    messages.shortDevelopment(seconds, fits ? writeTenths(developer.temperature, evenAt) : null),
+  ];
 }
 
 function stockWarnings(

@@ -12,7 +12,8 @@ import { inDegreesOf, writeDegrees, writeTemperature } from "../units/temperatur
 import { writeNumber } from "../units/written-number.ts";
 import { effectiveRating } from "./base-time.ts";
 import type { Development } from "./development.ts";
-import type { WorkingLine } from "./plan.ts";
+import type { WorkingLine } from "./line.ts";
+import { measuredLines } from "./measured-lines.ts";
 import type { Developer, Worksheet } from "./worksheet.ts";
 
 export function timeLines(
@@ -26,6 +27,7 @@ export function timeLines(
     ...driftLines(developer, development),
     ...reuseLines(developer, development),
     ...methodLines(tank.method, development),
+    ...measuredLines(developer.temperature, development),
     {
       label: "Development",
       expression: `${seconds(development.exact)} to the nearest second, half up`,
@@ -157,11 +159,12 @@ function reuseLines(developer: Developer, development: Development): WorkingLine
 function methodLines(method: string, development: Development): WorkingLine[] {
   if (development.methodFactor === 1) return [];
   const before = steady(development) * development.reuseFactor;
+  const after = before * development.methodFactor;
   return [
     {
       label: "Method",
-      expression: `${method}: ${seconds(before)} × ${writeNumber(development.methodFactor, 4)} = ${seconds(development.exact)}`,
-      result: writeClockTime(development.exact),
+      expression: `${method}: ${seconds(before)} × ${writeNumber(development.methodFactor, 4)} = ${seconds(after)}`,
+      result: writeClockTime(after),
     },
   ];
 }

@@ -3,30 +3,51 @@
 import { processBaths } from "../trade/baths.ts";
 import { totalHolding } from "../trade/dilution.ts";
 import { writeClockTime } from "../units/clock-time.ts";
+import { nominalFilmArea } from "../units/film-size.ts";
 import { writeDilution } from "../units/parts.ts";
 import { inUnitOf, toMillilitres, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
+import { soughtLines } from "./backwards.ts";
+import { capacityLines } from "./capacity.ts";
+import { contrastLines } from "./contrast-lines.ts";
 import type { Development } from "./development.ts";
 import { fillSeconds, pouringSeconds, washInversion } from "./fills.ts";
 import { nominalFilms } from "./film-area.ts";
+import { fixerLines, fixingExpression } from "./fixing.ts";
+import { handsLines } from "./hands.ts";
+import { about, type WorkingLine } from "./line.ts";
 import { filmCount } from "./messages.ts";
-import type { Plan, WorkingLine } from "./plan.ts";
+import { mixingLines } from "./mixing.ts";
+import type { Plan } from "./plan.ts";
 import { dilutionOf } from "./planned-baths.ts";
+import { temperingLines } from "./tempering-lines.ts";
 import type { Planned } from "./warnings.ts";
+import { washLines } from "./washing.ts";
 import { timeLines } from "./working-time.ts";
-import type { Worksheet } from "./worksheet.ts";
+import type { BathWish, Worksheet } from "./worksheet.ts";
 
-/** The development time, step by step; then the mix; then each other bath. */
+/** The development time, step by step; then the mix, and what else was asked; then each other bath. */
 export function workingFor(
   worksheet: Worksheet,
   development: Development,
   planned: Planned,
 ): Plan["working"] {
+  const { developer } = worksheet;
   return [
-    ...timeLines(worksheet, development),
-    mixLine(worksheet, planned),
-    ...stockLines(worksheet, planned),
-    ...bathLines(worksheet, planned),
+    ...about("time", [
+      ...timeLines(worksheet, development),
+      ...soughtLines(developer, development),
+    ]),
+    ...about("mix", [mixLine(worksheet, planned), ...stockLines(worksheet, planned)]),
+    ...about("warmth", [...mixingLines(worksheet), ...temperingLines(worksheet, development)]),
+    ...about("contrast", contrastLines(worksheet)),
+    ...about("hands", handsLines(worksheet)),
+    ...about("baths", [
+      ...bathLines(worksheet, planned),
+      ...fixerLines(worksheet),
+      ...washLines(worksheet, planned.baths),
+      ...capacityLines(worksheet, planned.baths),
+    ]),
   ];
 }
 
@@ -49,7 +70,7 @@ function stockLines({ developer, films, tank }: Worksheet, { mix }: Planned): Wo
   const each = films.map((film) => `${film.count} × ${film.size}`).join(" + ");
   const area = {
     label: "Film",
-    expression: `${each}, in films of 80 sq in`,
+    expression: `${each}, in films of 80 sq in or ${writeNumber(nominalFilmArea, 1)} cm²`,
     result: filmCount(count),
   };
   if (developer.stockPerFilm === undefined) return [area];
@@ -77,13 +98,16 @@ function bathLines(worksheet: Worksheet, { baths }: Planned): WorkingLine[] {
     .filter((bath) => usual.get(bath.id) !== null)
     .map((bath) => {
       const wish = worksheet.baths?.[bath.id];
-      const expression = wish?.fills
-        ? fillsExpression(worksheet, wish.fills)
-        : wish?.time === undefined
-          ? "the usual time, since none was given"
-          : "as given";
+      const expression = wish ? bathExpression(worksheet, wish) : unsaid;
       return { label: bath.label, expression, result: writeClockTime(bath.seconds) };
     });
+}
+
+const unsaid = "the usual time, since none was given";
+
+function bathExpression(worksheet: Worksheet, wish: BathWish): string {
+  if (wish.fills) return fillsExpression(worksheet, wish.fills);
+  return fixingExpression(wish) ?? (wish.time === undefined ? unsaid : "as given");
 }
 
 function fillsExpression(worksheet: Worksheet, fills: readonly number[]): string {

@@ -48,6 +48,13 @@ const bath = strictObject({
   agitation: pipe(nullable(agitation), description("null: the bath is left alone.")),
 });
 
+const about = optional(
+  pipe(
+    picklist(["time", "mix", "warmth", "contrast", "hands", "baths"]),
+    description("Which question of the worksheet it belongs to."),
+  ),
+);
+
 const plan = pipe(
   strictObject({
     developmentSeconds: count("Whole seconds, half up."),
@@ -65,6 +72,7 @@ const plan = pipe(
         label: words("What is worked out."),
         expression: words("From what, and how."),
         result: words("What it comes to."),
+        about,
       }),
       "The arithmetic, a line a step.",
     ),
@@ -73,6 +81,7 @@ const plan = pipe(
         id: words("Which warning."),
         severity: picklist(["stop", "caution", "note"]),
         text: words("What is the matter, why, and what would do."),
+        about,
       }),
       "What to know before pouring out.",
     ),

@@ -2,7 +2,7 @@
 // working as ruled lines, with what to look at first above them.
 import { useComputed } from "@preact/signals";
 import { useEffect, useState } from "preact/hooks";
-import type { WorkingLine } from "../plan/plan.ts";
+import type { WorkingLine } from "../plan/line.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import {
   bathAgitation,

@@ -55,3 +55,14 @@ export function inDegreesOf(like: Temperature, celsius: number): Temperature {
 export function writeDegrees(like: Temperature, celsius: number): string {
   return "c" in like ? `${writeNumber(celsius)} °C` : `${writeNumber((celsius * 9) / 5)} °F`;
 }
+
+/** So many °C in the unit of another temperature, to a tenth: what a sum gives, a thermometer cannot. */
+export function writeTenths(like: Temperature, celsius: number): string {
+  const own = inDegreesOf(like, celsius);
+  return "c" in own ? `${writeNumber(own.c, 1)} °C` : `${writeNumber(own.f, 1)} °F`;
+}
+
+/** The bare number of that, for use in a sum whose unit is said elsewhere. */
+export function degreesOf(like: Temperature, celsius: number): string {
+  return writeTenths(like, celsius).slice(0, -3);
+}

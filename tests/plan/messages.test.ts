@@ -36,8 +36,32 @@ const texts = [
     "temperature-range caution: The developer is at 82 °F. Above 26.7 °C (80 °F) the gelatin softens and the time is too short to keep well. Cool the bath.",
   ],
   [
-    messages.shortDevelopment(250),
+    messages.shortDevelopment(250, null),
     "short-development caution: Development takes 4:10. In less than 5:00 the parts wetted first come out visibly denser. A weaker dilution or a cooler bath takes longer.",
+  ],
+  [
+    messages.shortDevelopment(250, "18.2 °C"),
+    "short-development caution: Development takes 4:10. In less than 5:00 the parts wetted first come out visibly denser. A weaker dilution or a cooler bath takes longer. By this leaflet it takes 5:00 at 18.2 °C.",
+  ],
+  [
+    messages.rowOutOfLine({ temperature: { f: 70 }, time: "19:00" }, 541),
+    "row-out-of-line caution: One row of the leaflet is out of line with the others: 19:00 at 70 °F, where they point to about 9:00. Look at it again: a digit is soon misread.",
+  ],
+  [
+    messages.soughtNowhere("8:00"),
+    "sought-nowhere note: No temperature can be named for 8:00: the leaflet's times do not fall all the way as it gets warmer.",
+  ],
+  [
+    messages.soughtBeyond("5:00", "81.7 °F", { f: 69 }, 3.7),
+    "sought-beyond caution: 5:00 would come at 81.7 °F, but that is 6.66 °F beyond the leaflet's rows, where its slope is not known.",
+  ],
+  [
+    messages.readingsPastEnd("8:12", "9:00"),
+    "readings-past-end caution: By the readings in the tank the development was done at 8:12, before the reading at 9:00. A little over does little harm; pour out now and note it.",
+  ],
+  [
+    messages.readingExtrapolated({ bath: { c: 15 }, nearest: 18, degrees: -3 }),
+    "reading-extrapolated caution: In the tank it was 15 °C, 3 °C colder than the leaflet's nearest row (18 °C), so that part of the time follows a slope that is not known there.",
   ],
   [
     messages.longerThanADay(360_000),

@@ -207,7 +207,7 @@ describe("what a fault says", () => {
     ],
     [
       ["baths"],
-      { stop: { fills: [5] } },
+      { prewet: { fills: [5] } },
       'baths.prewet.fills holds [5]; it may hold nothing: there is no such field here, only "time", "skip", "temperature", "agitation", "afterwards"',
     ],
     [["tankside"], 2, "tankside holds 2; it may hold 1, the version of worksheet that this is"],

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { planOf, type WorkingLine } from "../../src/plan/plan.ts";
+import type { WorkingLine } from "../../src/plan/line.ts";
+import { planOf } from "../../src/plan/plan.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { readClockTime } from "../../src/units/clock-time.ts";
 import { changed, foghorn, gullrock } from "./worksheets.ts";
@@ -42,7 +43,7 @@ describe("the working, read aloud", () => {
       "Temperature: 68 °F and 70 °F are 2 °F (1.11 °C) apart, 9 % less for each °C warmer; 69 °F is 1 °F from 68 °F: 600 s × (9:00 / 10:00)^(1 °F / 2 °F) = 569.2 s → 9:29",
       "Development: 569.2 s to the nearest second, half up → 9:29",
       "Mix: 300 ml × 1 / (1 + 3) = 75 ml of stock; the rest is water → 75 ml of stock + 225 ml of water",
-      "Film: 1 × 135-36, in films of 80 sq in → 1 film",
+      "Film: 1 × 135-36, in films of 80 sq in or 516.1 cm² → 1 film",
       "Stock needed: 1 film × 75 ml = 75 ml; that is in 300 ml of 1+3, and this mix holds 75 ml → 75 ml",
       "Stop bath: the usual time, since none was given → 1:00",
       "Fixer: the usual time, since none was given → 5:00",
@@ -61,7 +62,7 @@ describe("the working, read aloud", () => {
       "Method: rotary: 918.6 s × 0.9 = 826.8 s → 13:47",
       "Development: 826.8 s to the nearest second, half up → 13:47",
       "Mix: 40 fl oz × 1 / (1 + 1.5) = 16 fl oz of stock; the rest is water → 16 fl oz of stock + 24 fl oz of water",
-      "Film: 2 × 120 + 4 × 4x5in, in films of 80 sq in → 3 films",
+      "Film: 2 × 120 + 4 × 4x5in, in films of 80 sq in or 516.1 cm² → 3 films",
       "Stock needed: 3 films × 4 fl oz = 12 fl oz; that is in 30 fl oz of 1+1.5, and this mix holds 16 fl oz → 12 fl oz",
       "Pre-wet: the usual time, since none was given → 1:00",
       "Stop bath: as given → 0:45",

@@ -1,0 +1,152 @@
+// Stock and two taps in, what to pour of each for the tank at a temperature out, with its lines and warnings.
+// Alone, because it is done before the developer exists, and the plan's time does not rest on it.
+
+import { mixOf } from "../trade/dilution.ts";
+import {
+  type Mixing,
+  mixingFor,
+  type Pour,
+  pouredTogether,
+  toMark,
+  type Wanted,
+} from "../trade/mixing.ts";
+import { waterDensity } from "../trade/water.ts";
+import { degreesOf, toCelsius, writeTenths } from "../units/temperature.ts";
+import { inUnitOf, mlPerFlOz, toMillilitres, type Volume, writeVolume } from "../units/volume.ts";
+import { writeNumber } from "../units/written-number.ts";
+import type { Warning, WorkingLine } from "./line.ts";
+import { dilutionOf } from "./planned-baths.ts";
+import * as messages from "./warmth-messages.ts";
+import type { MixingWish, Worksheet } from "./worksheet.ts";
+
+/** What the graduate's marks make of it: ml, °C, and parts of water to one of stock. */
+interface Rounded {
+  readonly stock: Pour;
+  readonly cold: Pour;
+  readonly hot: Pour;
+  readonly whole: Pour;
+  readonly parts: number;
+}
+
+interface MixingPlan {
+  readonly wish: MixingWish;
+  readonly wanted: Wanted;
+  readonly mixing: Mixing;
+  /** Null where there is no mix, or the stock is less than half a mark. */
+  readonly rounded: Rounded | null;
+}
+
+/** Null where the worksheet asks for none, or the stock is used as it is. */
+export function mixingOf(worksheet: Worksheet): MixingPlan | null {
+  const wish = worksheet.mixing;
+  const dilution = dilutionOf(worksheet.developer);
+  if (wish === undefined || dilution.water === 0) return null;
+  const { total, stock } = mixOf(toMillilitres(worksheet.tank.volume), dilution);
+  const wanted: Wanted = {
+    total,
+    celsius: toCelsius(wish.target),
+    stock: { millilitres: stock, celsius: toCelsius(wish.stock) },
+    cold: toCelsius(wish.cold),
+    hot: toCelsius(wish.hot),
+  };
+  const mixing = mixingFor(wanted);
+  return { wish, wanted, mixing, rounded: roundedTo(markOf(worksheet), wanted, mixing) };
+}
+
+function roundedTo(mark: number, { stock }: Wanted, mixing: Mixing): Rounded | null {
+  if (mixing.kind !== "mix") return null;
+  const onMark = (pour: Pour) => ({ ...pour, millilitres: toMark(pour.millilitres, mark) });
+  const [ofStock, cold, hot] = [onMark(stock), onMark(mixing.cold), onMark(mixing.hot)];
+  if (ofStock.millilitres === 0) return null;
+  return {
+    stock: ofStock,
+    cold,
+    hot,
+    whole: pouredTogether([ofStock, cold, hot]),
+    parts: (cold.millilitres + hot.millilitres) / ofStock.millilitres,
+  };
+}
+
+/** ml from one mark to the next. */
+function markOf({ mixing, tank }: Worksheet): number {
+  if (mixing?.mark) return toMillilitres(mixing.mark);
+  return "ml" in tank.volume ? 5 : mlPerFlOz / 4;
+}
+
+export function mixingLines(worksheet: Worksheet): readonly WorkingLine[] {
+  const plan = mixingOf(worksheet);
+  if (plan?.mixing.kind !== "mix") return [];
+  const { wish, wanted, mixing, rounded } = plan;
+  const volume = volumesLike(worksheet.tank.volume);
+  const { total, stock, water, cold, hot } = mixing.weights;
+  const grams = (weight: number) => writeNumber(weight, 1);
+  const at = (celsius: number) => degreesOf(wish.target, celsius);
+  const density = (celsius: number) => writeNumber((waterDensity(celsius) ?? 1000) / 1000, 4);
+  const tenths = (celsius: number) => writeTenths(wish.target, celsius);
+  return [
+    {
+      label: "Water to add",
+      expression:
+        `${volume(wanted.total)} at ${tenths(wanted.celsius)} weigh ${grams(total)} g, ` +
+        `${volume(wanted.stock.millilitres)} of stock at ${tenths(wanted.stock.celsius)} about ${grams(stock)} g: ${grams(total)} − ${grams(stock)}`,
+      result: `${grams(water)} g`,
+    },
+    {
+      label: "From the hot tap",
+      expression:
+        `(${grams(total)} × ${at(wanted.celsius)} − ${grams(stock)} × ${at(wanted.stock.celsius)} − ${grams(water)} × ${at(wanted.cold)}) / (${at(wanted.hot)} − ${at(wanted.cold)}) = ${grams(hot)} g; ` +
+        `at ${tenths(wanted.hot)} a ml weighs ${density(wanted.hot)} g`,
+      result: volume(mixing.hot.millilitres),
+    },
+    {
+      label: "From the cold tap",
+      expression: `${grams(water)} − ${grams(hot)} = ${grams(cold)} g; at ${tenths(wanted.cold)} a ml weighs ${density(wanted.cold)} g`,
+      result: volume(mixing.cold.millilitres),
+    },
+    ...(rounded
+      ? [
+          {
+            label: "To the marks",
+            expression: `${volume(rounded.stock.millilitres)} of stock, ${volume(rounded.cold.millilitres)} cold, ${volume(rounded.hot.millilitres)} hot make ${volume(rounded.whole.millilitres)} of 1+${writeNumber(rounded.parts)}`,
+            result: tenths(rounded.whole.celsius),
+          },
+        ]
+      : []),
+  ];
+}
+
+/** A dilution off by more than this part shows in the negative; common practice. */
+const dilutionOff = 0.05;
+
+export function mixingWarnings(worksheet: Worksheet): readonly Warning[] {
+  if (worksheet.mixing === undefined) return [];
+  const plan = mixingOf(worksheet);
+  if (plan === null) return [messages.nothingToMix()];
+  const { wish, mixing, rounded } = plan;
+  const tenths = (celsius: number) => writeTenths(wish.target, celsius);
+  switch (mixing.kind) {
+    case "out-of-reach":
+      return [
+        messages.mixOutOfReach(
+          tenths(toCelsius(wish.target)),
+          tenths(mixing.coldest),
+          tenths(mixing.warmest),
+        ),
+      ];
+    case "one-tap":
+      return [messages.oneTap(tenths(mixing.celsius))];
+    case "no-water":
+      return [messages.noWater()];
+    case "mix": {
+      const { stock, water } = dilutionOf(worksheet.developer);
+      const wanted = water / stock;
+      const mark = writeVolume(inUnitOf(worksheet.tank.volume, markOf(worksheet)));
+      if (rounded && Math.abs(rounded.parts / wanted - 1) <= dilutionOff) return [];
+      return [messages.marksTooCoarse(mark, rounded && `1+${writeNumber(rounded.parts)}`)];
+    }
+  }
+}
+
+function volumesLike(like: Volume): (millilitres: number) => string {
+  return (millilitres) => writeVolume(inUnitOf(like, millilitres));
+}

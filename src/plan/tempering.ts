@@ -1,0 +1,64 @@
+// Thermometer readings from the water bath in, when the developer is ready and what to do meanwhile out.
+// Alone, because its answers have an interval, and everything said of them must carry it.
+import {
+  type CoolingFit,
+  type Fitted,
+  fitCooling,
+  type Reach,
+  type ThermometerReading,
+  whenAt,
+} from "../trade/tempering.ts";
+import { readClockTime } from "../units/clock-time.ts";
+import { toCelsius } from "../units/temperature.ts";
+import type { TemperingWish, ThermometerRow } from "./worksheet.ts";
+
+export interface TemperingPlan {
+  readonly wish: TemperingWish;
+  readonly readings: readonly ThermometerReading[];
+  /** °C. */
+  readonly target: number;
+  readonly fit: CoolingFit;
+  /** Null where nothing could be fitted. */
+  readonly reach: Reach | null;
+  /** The last thing the thermometer said. */
+  readonly last: ThermometerReading;
+}
+
+/** A thermometer is read to half a degree of its own scale, so it is good to a quarter either way; common practice. */
+const readTo = 0.25;
+
+/** °C: the coarsest of the scales used. */
+function readable({ readings }: TemperingWish): number {
+  return readings.some(({ temperature }) => "c" in temperature) ? readTo : readTo / 1.8;
+}
+
+export function readingsOf(rows: readonly ThermometerRow[]): readonly ThermometerReading[] {
+  return rows
+    .map(({ at, temperature }) => {
+      const time = readClockTime(at);
+      if (time.kind === "unread") throw new Error("a reading's time was not validated");
+      return { seconds: time.seconds, celsius: toCelsius(temperature) };
+    })
+    .sort((a, b) => a.seconds - b.seconds);
+}
+
+export function temperingOf(wish: TemperingWish): TemperingPlan {
+  const readings = readingsOf(wish.readings);
+  const last = readings.at(-1);
+  if (!last) throw new Error("a worksheet's tempering has a reading");
+  const target = toCelsius(wish.target);
+  const bath = wish.bath === undefined ? null : toCelsius(wish.bath);
+  const fit = fitCooling(readings, bath, readable(wish));
+  const reach = fit.kind === "fitted" ? whenAt(fit, target) : null;
+  return { wish, readings, target, fit, reach, last };
+}
+
+/** Whether it stands so near its target that no thermometer could tell. */
+export function isThere({ last, target, wish }: TemperingPlan): boolean {
+  return Math.abs(last.celsius - target) <= 2 * readable(wish) + 1e-9;
+}
+
+/** Whether the target lies on the way: the developer moves toward it and not away. */
+export function movesToward({ last, target }: TemperingPlan, { drift }: Fitted): boolean {
+  return Math.sign(target - last.celsius) === Math.sign(drift.room - drift.start);
+}

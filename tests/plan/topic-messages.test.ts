@@ -1,0 +1,59 @@
+// Every warning about warmth, contrast, baths and hands, as a person meets it: read the file when it moves.
+import { expect, test } from "vitest";
+import * as baths from "../../src/plan/bath-messages.ts";
+import * as contrast from "../../src/plan/contrast-messages.ts";
+import type { Warning } from "../../src/plan/line.ts";
+import * as warmth from "../../src/plan/warmth-messages.ts";
+
+const made: readonly Warning[] = [
+  warmth.nothingToMix(),
+  warmth.mixOutOfReach("68 °F", "70.2 °F", "91 °F"),
+  warmth.oneTap("20.4 °C"),
+  warmth.noWater(),
+  warmth.marksTooCoarse("5 ml", "1+41"),
+  warmth.marksTooCoarse("25 ml", null),
+  warmth.isAtTarget("68 °F"),
+  ...(["too-few", "too-close", "still", "noisy", "contradictory"] as const).map(
+    warmth.temperingUnfit,
+  ),
+  warmth.movesAway("68 °F"),
+  warmth.neverReaches("68 °F", "70.5 °F", true),
+  warmth.neverReaches("68 °F", "70.5 °F", false),
+  warmth.mayNotReach("68 °F"),
+  warmth.takesLong("68 °F", "42:00"),
+  warmth.waitFor("68 °F", "4:30"),
+  ...(["too-few", "one-time", "contradictory", "straight"] as const).map(contrast.contrastUnfit),
+  ...(["too-few", "falls", "starts-above", "never-reaches", "too-short"] as const).map((why) =>
+    contrast.wedgeUnread("Test 2, 7:00", why),
+  ),
+  contrast.beyondLimit("1.2", "1.01"),
+  contrast.outsideTests("0.78", "12:33", ["5:00", "10:00"]),
+  baths.fixerSpent(2.2),
+  baths.clearedQuicker(),
+  baths.fixerShort(120, 150, 2),
+  baths.fixerShort(120, 225, 3),
+  baths.washShort("0.0312 g/m²", "0.014 g/m²", "It takes 4 changes of water."),
+  baths.pastCapacity("Fixer", { before: 18, now: 4, all: 20 }, false),
+  baths.pastCapacity("Kelp MQ 1+3", { before: 0, now: 2, all: 1 }, true),
+  baths.replenishedTwice(),
+  baths.unevenHands("Pouring out", 5, 12),
+  baths.notAsMeasured("Pouring in", 10, 12.4),
+];
+
+test("each says what is the matter, and most what would do", async () => {
+  const text = made.map(({ id, severity, text }) => `${id}, ${severity}\n  ${text}\n`).join("\n");
+  await expect(text).toMatchFileSnapshot("topic-messages.txt");
+});
+
+test("every message is among them", () => {
+  const makers = [warmth, contrast, baths].flatMap((module) => Object.values(module));
+  const several = { "tempering-": 5, "contrast-unfit": 4 };
+  const ids = new Set(made.map(({ id }) => id));
+  // Two makers have an id for each reason.
+  expect(ids.size).toBe(makers.length + several["tempering-"] - 1 + several["contrast-unfit"] - 1);
+});
+
+test("only what would spoil the film stops a run: spent fixer, and developer past its capacity", () => {
+  const stops = made.filter(({ severity }) => severity === "stop").map(({ id }) => id);
+  expect(stops).toEqual(["fixer-spent", "past-capacity"]);
+});
