@@ -350,7 +350,13 @@ describe("pressing along", () => {
       screen.getByRole("dialog").dispatchEvent(back);
     });
     expect(back.defaultPrevented).toBe(true);
-    expect(leave).toHaveBeenCalledTimes(3);
+    await act(() => {
+      fireEvent.click(opener);
+    });
+    await act(() => {
+      (screen.getByRole("dialog") as HTMLDialogElement).close();
+    });
+    expect(leave).toHaveBeenCalledTimes(4);
     expect(screen.queryByRole("dialog")).toBeNull();
   });
 
