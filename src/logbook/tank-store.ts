@@ -9,7 +9,7 @@ export interface KeptTank {
   readonly texts: KeptTexts;
 }
 
-export type FoundTanks =
+type FoundTanks =
   | { readonly kind: "found"; readonly tanks: readonly KeptTank[] }
   | { readonly kind: "refused" };
 

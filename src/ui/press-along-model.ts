@@ -23,7 +23,7 @@ export type Stage =
 export const turns = 3;
 
 /** Over and back so often between two presses: the pace is the time divided by it. */
-export const inversionsATurn = 4;
+const inversionsATurn = 4;
 
 /** Wet fingers bounce, and no one pours so fast: within so many ms a touch is the last one again. */
 const BOUNCE = 300;

@@ -53,7 +53,8 @@ export const pressAlongWords = {
   median: (pace: Pace) => `Median ${seconds(pace.median)}`,
   spread: (pace: Pace, uneven: boolean) => {
     if (pace.spread < 0.05) return "All three are alike.";
-    const apart = `Shortest and longest are ${seconds(pace.spread)} apart.`;
+    // The unit stays on the line of its number.
+    const apart = `Shortest and longest are ${pace.spread.toFixed(1)}\u00a0s apart.`;
     return uneven
       ? `${apart} That is much: three more would tell better.`
       : `${apart} That is even enough.`;
