@@ -1,7 +1,8 @@
 // A plan in, what the page says of it out: figures in the units that were typed, the working cut to
 // stand beneath its question, and one sentence for those who listen to the page.
-import type { Plan, PlannedBath } from "../plan/plan.ts";
+
 import type { WorkingLine } from "../plan/line.ts";
+import type { Plan, PlannedBath } from "../plan/plan.ts";
 import type { Agitation, Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { inDegreesOf, writeTemperature } from "../units/temperature.ts";

@@ -3,11 +3,11 @@
 import { useComputed } from "@preact/signals";
 import { type BathFacts, processBaths } from "../trade/baths.ts";
 import { writeClockTime } from "../units/clock-time.ts";
+import { bathInUse } from "./candidate.ts";
 import { Choice, Field } from "./field.tsx";
 import { agitationParts } from "./fields.ts";
 import { bathWords, fieldWords, more } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
-import { bathInUse } from "./work-out-model.ts";
 
 export function BathRows() {
   const workOut = useWorkOut();

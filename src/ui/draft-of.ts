@@ -3,18 +3,24 @@
 import type { Worksheet } from "../plan/worksheet.ts";
 import { writeNumber } from "../units/written-number.ts";
 import { blankRow, type Draft } from "./draft.ts";
-import { type FieldKind, kindOf, type RowList } from "./fields.ts";
+import { type FieldKind, kindOf, type RowList, rowLists } from "./fields.ts";
 import { units } from "./read-field.ts";
 
 /** A worksheet as a person would have typed it: reading the draft gives the same worksheet back. */
 export function draftOf(worksheet: Worksheet): Draft {
   const draft: Record<string, string> = {};
-  worksheet.films.forEach((_, at) => {
-    Object.assign(draft, blankRowAt("films", at));
-  });
-  worksheet.developer.leaflet.forEach((_, at) => {
-    Object.assign(draft, blankRowAt("developer.leaflet", at));
-  });
+  const rows: { readonly [list in RowList]: readonly unknown[] | undefined } = {
+    films: worksheet.films,
+    "developer.leaflet": worksheet.developer.leaflet,
+    "developer.readings": worksheet.developer.readings,
+    "tempering.readings": worksheet.tempering?.readings,
+    "contrast.tests": worksheet.contrast?.tests,
+  };
+  for (const list of rowLists) {
+    rows[list]?.forEach((_, at) => {
+      Object.assign(draft, blankRowAt(list, at));
+    });
+  }
   for (const [id, bath] of Object.entries(worksheet.baths ?? {})) {
     draft[`baths.${id}.use`] = bath.skip ? "no" : "yes";
   }
@@ -73,6 +79,8 @@ function textOf(kind: FieldKind, value: unknown): string {
       return `${value} min`;
     case "per-cent":
       return `${writeNumber(Number(value) * 100, 6)} %`;
+    case "numbers":
+      return (value as readonly number[]).join(" ");
     case "counts":
       return (value as readonly number[]).join(", ");
     default:

@@ -1,6 +1,6 @@
 // A worksheet as it was typed: each field's text by its path, never changed by being read.
 // Pure and separate from the reading, so that nothing typed can be lost by a bad value elsewhere.
-import { type RowList, rowParts } from "./fields.ts";
+import { isOptional, type RowList, rowParts } from "./fields.ts";
 
 /**
  * Text by path, `"films[0].label"`. Two keys hold no field's own text: `path@unit` is the unit lent
@@ -22,6 +22,17 @@ export function rowCount(draft: Draft, list: RowList): number {
     if (at !== null && at >= count) count = at + 1;
   }
   return count;
+}
+
+/** Rows up to the last that holds anything, of a list that may be empty; of another, all. */
+export function filledRows(draft: Draft, list: RowList): number {
+  const count = rowCount(draft, list);
+  if (!isOptional(list)) return count;
+  const holds = (row: number) =>
+    rowParts[list].some((part) => (draft[`${list}[${row}].${part}`] ?? "").trim() !== "");
+  let filled = count;
+  while (filled > 0 && !holds(filled - 1)) filled -= 1;
+  return filled;
 }
 
 /** A change to the shape of the draft. Every one has its inverse, so that every one can be undone. */

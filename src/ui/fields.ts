@@ -9,11 +9,14 @@ export type FieldKind =
   | "seconds"
   | "minutes"
   | "number"
+  | "signed"
+  | "numbers"
   | "counts"
   | "per-cent"
   | "dilution"
   | "size"
   | "choice"
+  | "number-choice"
   | "use";
 
 export const agitationParts = ["first", "every", "for", "perInversion", "taps"] as const;
@@ -34,12 +37,19 @@ export const fieldKinds = {
   "developer.leaflet[].time": "time",
   "developer.leaflet[].exposureIndex": "number",
   "developer.temperature": "temperature",
+  "developer.soughtTime": "time",
+  "developer.readings[].at": "time",
+  "developer.readings[].temperature": "temperature",
   "developer.perDegree": "number",
   "developer.perStop.pull": "per-cent",
   "developer.perStop.push": "per-cent",
   "developer.stockPerFilm": "volume",
   "developer.filmsBefore": "number",
   "developer.perFilmBefore": "per-cent",
+  "developer.filmsPerLitre": "number",
+  "developer.kept": "volume",
+  "developer.replenishPerFilm": "volume",
+  "tank.label": "text",
   "tank.method": "choice",
   "tank.volume": "volume",
   "tank.pourIn": "seconds",
@@ -48,6 +58,20 @@ export const fieldKinds = {
   "tank.timeFactor": "number",
   "tank.room": "temperature",
   "tank.halfway": "minutes",
+  "tank.measured.pourIn": "numbers",
+  "tank.measured.pourOut": "numbers",
+  "tank.measured.perInversion": "numbers",
+  "mixing.target": "temperature",
+  "mixing.stock": "temperature",
+  "mixing.cold": "temperature",
+  "mixing.hot": "temperature",
+  "mixing.mark": "volume",
+  "tempering.target": "temperature",
+  "tempering.bath": "temperature",
+  "tempering.bathVolume": "volume",
+  "tempering.readings[].at": "time",
+  "tempering.readings[].temperature": "temperature",
+  "tempering.began": "text",
   "agitation.first": "seconds",
   "agitation.every": "seconds",
   "agitation.for": "seconds",
@@ -65,6 +89,22 @@ export const fieldKinds = {
   "baths.*.agitation.taps": "number",
   "baths.*.afterwards": "choice",
   "baths.*.fills": "counts",
+  "baths.*.carryOver": "volume",
+  "baths.*.flow": "volume",
+  "baths.*.thiosulfate": "number",
+  "baths.*.clearing.time": "time",
+  "baths.*.clearing.fresh": "time",
+  "baths.*.clearing.times": "number-choice",
+  "baths.*.filmsPerLitre": "number",
+  "baths.*.filmsBefore": "number",
+  "baths.*.kept": "volume",
+  "contrast.tests[].time": "time",
+  "contrast.tests[].gradient": "number",
+  "contrast.tests[].densities": "numbers",
+  "contrast.tests[].baseFog": "number",
+  "contrast.wanted": "number",
+  "contrast.stepLog": "number",
+  "contrast.firstLog": "signed",
   "voice.detail": "choice",
   "voice.rate": "number",
 } as const satisfies Record<string, FieldKind>;
@@ -86,10 +126,28 @@ export function kindOf(path: string): FieldKind | null {
 export const rowParts = {
   films: ["label", "size", "count", "boxSpeed", "exposureIndex"],
   "developer.leaflet": ["temperature", "time", "exposureIndex"],
+  "developer.readings": ["at", "temperature"],
+  "tempering.readings": ["at", "temperature"],
+  "contrast.tests": ["time", "gradient", "densities", "baseFog"],
 } as const;
 
 export type RowList = keyof typeof rowParts;
 export const rowLists = Object.keys(rowParts) as readonly RowList[];
+
+/** The lists that may be empty, and are then not there. */
+export function isOptional(list: RowList): boolean {
+  return list !== "films" && list !== "developer.leaflet";
+}
+
+/** Questions beside the development: while one is half answered, the rest stands without it. */
+const asides = ["mixing", "tempering", "contrast"] as const;
+
+export type Aside = (typeof asides)[number];
+
+/** The aside that a path belongs to; null for all that the development needs. */
+export function asideOf(path: string): Aside | null {
+  return asides.find((aside) => path === aside || path.startsWith(`${aside}.`)) ?? null;
+}
 
 export function isRowList(path: string): path is RowList {
   return Object.hasOwn(rowParts, path);
@@ -100,6 +158,13 @@ export const wantedByOthers: readonly FieldPattern[] = [
   "films[].boxSpeed",
   "tank.room",
   "tank.halfway",
+  "baths.*.carryOver",
+  "baths.*.filmsPerLitre",
+  "developer.filmsPerLitre",
+  "contrast.stepLog",
+  "contrast.tests[].gradient",
+  "contrast.tests[].baseFog",
+  "tempering.bath",
 ];
 
 /** Which list and row a path stands in, or null. */

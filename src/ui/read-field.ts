@@ -60,6 +60,12 @@ export function readField(kind: FieldKind, typed: string, lent: string): FieldRe
       return readSpan(typed, 60, "min", faultWords.minutes);
     case "number":
       return readNumber(typed, faultWords.number);
+    case "signed":
+      return readSigned(typed);
+    case "numbers":
+      return readNumbers(typed);
+    case "number-choice":
+      return read(Number(typed), typed.trim());
     case "per-cent": {
       const reading = readNumber(typed.replace(/ ?%$/, ""), faultWords.perCent);
       if (reading.kind === "unread") return reading;
@@ -114,6 +120,30 @@ function readSpan(typed: string, unit: number, sign: string, may: string): Field
   if (time.kind === "unread") return { kind: "unread", may };
   const value = time.seconds / unit;
   return read(value, `${writeNumber(value, 4)} ${sign}`);
+}
+
+/** A logarithm may lie below 0. */
+function readSigned(typed: string): FieldReading {
+  const below = /^\s*[-−–]/.test(typed);
+  const size = readNumber(typed.replace(/^\s*[-−–+]/, ""), faultWords.number);
+  if (size.kind === "unread" || !below || size.value === 0) return size;
+  return read(-Number(size.value), `−${size.meaning}`);
+}
+
+/** Parted by spaces or semicolons, or by commas where those are not decimal ones. */
+function readNumbers(typed: string): FieldReading {
+  const parting = typed.includes(".") ? /[\s;,]+/ : /[\s;]+|,(?=\s)/;
+  const readings = typed
+    .split(parting)
+    .filter((part) => part !== "")
+    .map((part) => readNumber(part, faultWords.numbers));
+  const fault = readings.find((it) => it.kind === "unread");
+  if (fault) return fault;
+  const all = readings.flatMap((it) => (it.kind === "read" ? [it] : []));
+  return read(
+    all.map(({ value }) => value),
+    all.map(({ meaning }) => meaning).join(" "),
+  );
 }
 
 function readNumber(typed: string, may: string): FieldReading {

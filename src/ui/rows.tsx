@@ -4,7 +4,7 @@ import { useComputed } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import { rowCount } from "./draft.ts";
-import { type RowList, rowParts } from "./fields.ts";
+import { isOptional, type RowList, rowParts } from "./fields.ts";
 import { rowWords } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
@@ -28,7 +28,7 @@ export function Rows({ list, children }: RowsProps) {
           <legend>{words.one(at + 1)}</legend>
           <div class="fields">
             {children(`${list}[${at}]`)}
-            {count > 1 && (
+            {(count > 1 || isOptional(list)) && (
               <div class="field">
                 <button
                   type="button"

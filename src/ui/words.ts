@@ -76,6 +76,21 @@ export const rowWords = {
     one: (n: number) => `Row ${n}`,
     add: "Add a row of the leaflet",
   },
+  "developer.readings": {
+    all: "Readings in the tank",
+    one: (n: number) => `Reading ${n}`,
+    add: "Add a reading from the tank",
+  },
+  "tempering.readings": {
+    all: "Readings in the bath",
+    one: (n: number) => `Reading ${n}`,
+    add: "Add a reading",
+  },
+  "contrast.tests": {
+    all: "Test films",
+    one: (n: number) => `Test ${n}`,
+    add: "Add a test film",
+  },
   remove: "Take out",
 } as const;
 
@@ -106,6 +121,7 @@ export const faultWords = {
     `Read as ${meaning}, the unit you used last. Write another beside it to change that.`,
   number: 'a number such as "2" or "2.5"',
   seconds: 'seconds, such as "10" or "10 s", or "1:30"',
+  numbers: 'numbers parted by spaces, such as "0.12 0.2 0.35"',
   minutes: 'minutes, such as "30" or "30 min"',
   perCent: 'per cent, such as "10"',
   counts: 'a number of inversions for each fill, such as "5, 10, 20"',

@@ -4,15 +4,15 @@
 import { type Plan, planOf } from "../plan/plan.ts";
 import { readWorksheet } from "../plan/read-worksheet.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
-import { processBaths } from "../trade/baths.ts";
-import { type Draft, rowCount } from "./draft.ts";
+import { gathered } from "./candidate.ts";
+import type { Draft } from "./draft.ts";
 import { withNames } from "./field-names.ts";
-import { fieldKinds, kindOf, patternOf, rowLists, wantedByOthers } from "./fields.ts";
-import { readField, units, unitTyped } from "./read-field.ts";
+import { asideOf, fieldKinds, kindOf, patternOf, wantedByOthers } from "./fields.ts";
+import { units, unitTyped } from "./read-field.ts";
 import { faultWords } from "./words.ts";
 
 export interface DraftReading {
-  /** Null while anything is at fault or wanting. */
+  /** Null while anything that the development needs is at fault or wanting. */
   readonly worksheet: Worksheet | null;
   readonly plan: Plan | null;
   /** By path: the sentence that stands beside the field. */
@@ -21,13 +21,6 @@ export interface DraftReading {
   readonly wanting: readonly string[];
   /** By path: how the text was understood, where it is not plain from the text itself. */
   readonly meanings: { readonly [path: string]: string };
-}
-
-/** Whether the draft has a bath in use: as ticked, else as its process has it. */
-export function bathInUse(draft: Draft, id: string): boolean {
-  const facts = (processBaths[draft.process ?? ""] ?? []).find((bath) => bath.id === id);
-  const ticked = draft[`baths.${id}.use`];
-  return ticked === undefined ? facts?.onlyIfNamed === false : ticked === "yes";
 }
 
 /** The draft once a text has been typed into a field, with the unit remembered or lent. */
@@ -59,8 +52,9 @@ export function readDraft(draft: Draft): DraftReading {
         meanings[path] = faultWords.needed(withNames(fault.may));
     }
   }
-  const whole = result.kind === "worksheet" && Object.keys(faults).length === 0;
-  const worksheet = whole ? result.worksheet : null;
+  const hindered = [...Object.keys(faults), ...wanting];
+  const whole = result.kind === "worksheet" && hindered.length === 0;
+  const worksheet = whole ? result.worksheet : usable(candidate, hindered);
   return {
     worksheet,
     plan: worksheet && planOf(worksheet),
@@ -70,42 +64,15 @@ export function readDraft(draft: Draft): DraftReading {
   };
 }
 
-interface Gathered {
-  /** What the draft says, in the worksheet's shape and by no means sure to be one. */
-  readonly candidate: Record<string, unknown>;
-  readonly faults: Record<string, string>;
-  readonly meanings: Record<string, string>;
-}
-
-function gathered(draft: Draft): Gathered {
-  const candidate: Record<string, unknown> = {
-    tankside: 1,
-    developer: {},
-    tank: {},
-    agitation: {},
-    clock: {},
-  };
-  for (const list of rowLists) {
-    setAt(candidate, list, []);
-    for (let row = 0; row < rowCount(draft, list); row++) setAt(candidate, `${list}[${row}]`, {});
-  }
-  const faults: Record<string, string> = {};
-  const meanings: Record<string, string> = {};
-  for (const [path, text] of Object.entries(draft)) {
-    const kind = kindOf(path);
-    if (kind === null || kind === "use" || text.trim() === "") continue;
-    const reading = readField(kind, text, draft[`${path}@unit`] ?? "");
-    if (reading.kind === "unread") {
-      if (matters(draft, path)) faults[path] = faultWords.holds(text.trim(), reading.may);
-      continue;
-    }
-    setAt(candidate, path, reading.value);
-    if (reading.lent) meanings[path] = faultWords.lent(reading.meaning);
-    else if (!sameText(text, reading.meaning)) meanings[path] = faultWords.readAs(reading.meaning);
-  }
-  completeStops(candidate);
-  completeBaths(candidate, draft);
-  return { candidate, faults, meanings };
+/** The worksheet without the asides that something stands in the way of; null where it is not only those. */
+function usable(candidate: Record<string, unknown>, hindered: readonly string[]): Worksheet | null {
+  const hinderedAsides = hindered.map(asideOf);
+  if (hinderedAsides.includes(null)) return null;
+  const kept = Object.entries(candidate).filter(
+    ([part]) => !hinderedAsides.some((aside) => aside === part),
+  );
+  const result = readWorksheet(Object.fromEntries(kept));
+  return result.kind === "worksheet" ? result.worksheet : null;
 }
 
 /** Paths in the order in which their fields stand on the page. */
@@ -125,55 +92,10 @@ function placeOf(path: string): readonly [number, number, number] {
   return [list, Number(row?.[1] ?? 0), part];
 }
 
-/** A fault in a bath that is not used stands in nobody's way. */
-function matters(draft: Draft, path: string): boolean {
-  const bath = /^baths\.([^.]+)/.exec(path)?.[1];
-  return bath === undefined || bathInUse(draft, bath);
-}
-
 /** The field that a path inside a value belongs to: `tank.room.c` is `tank.room`'s. */
 function fieldOf(path: string): string {
   for (let inner = path; inner !== ""; inner = inner.replace(/(?:^|\.)[^.]*$/, "")) {
     if (patternOf(inner) !== null) return inner;
   }
   return path;
-}
-
-function sameText(typed: string, meaning: string): boolean {
-  const bare = (text: string) => text.replace(/[\s°]/g, "").toLowerCase();
-  return bare(typed) === bare(meaning);
-}
-
-/** Both fractions are wanted where one is given; the other is then the arithmetic's own default. */
-function completeStops(candidate: Record<string, unknown>): void {
-  const developer = candidate.developer as Record<string, unknown>;
-  if (typeof developer.perStop !== "object") return;
-  developer.perStop = { pull: 0.1, push: 0.4, ...developer.perStop };
-}
-
-function completeBaths(candidate: Record<string, unknown>, draft: Draft): void {
-  const baths = { ...(candidate.baths as Record<string, Record<string, unknown>> | undefined) };
-  for (const { id, onlyIfNamed } of processBaths[draft.process ?? ""] ?? []) {
-    const inUse = bathInUse(draft, id);
-    const bath: Record<string, unknown> = { ...baths[id] };
-    if (bath.agitation) bath.agitation = { ...(candidate.agitation as object), ...bath.agitation };
-    if (!inUse && (!onlyIfNamed || id in baths)) bath.skip = true;
-    if (Object.keys(bath).length > 0 || (inUse && onlyIfNamed)) baths[id] = bath;
-  }
-  if (Object.keys(baths).length > 0) candidate.baths = baths;
-}
-
-/** Sets a value by its path, making what is missing on the way. */
-function setAt(root: Record<string, unknown>, path: string, value: unknown): void {
-  const steps = path
-    .split(/\.|(?=\[)/)
-    .map((step) => (step.startsWith("[") ? Number.parseInt(step.slice(1), 10) : step));
-  let inside = root;
-  steps.forEach((step, depth) => {
-    if (depth === steps.length - 1) inside[step] = value;
-    else {
-      inside[step] ??= typeof steps[depth + 1] === "number" ? [] : {};
-      inside = inside[step] as Record<string, unknown>;
-    }
-  });
 }
