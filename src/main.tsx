@@ -4,6 +4,7 @@ import { signal } from "@preact/signals";
 import { render } from "preact";
 import type { Runs } from "./live/runs.ts";
 import { runStore } from "./logbook/run-store.ts";
+import { tankStore } from "./logbook/tank-store.ts";
 import { worksheetStore } from "./logbook/worksheet-store.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
 import { Frame } from "./ui/frame.tsx";
@@ -17,7 +18,9 @@ import "./ui/answer.css";
 
 const workOut = await openWorkOut({
   store: worksheetStore(),
+  tanks: tankStore(),
   saveFile,
+  now: Date.now,
   after,
 });
 

@@ -118,7 +118,7 @@ function takeTemperatures(text: string): {
 
 /** Seconds of a clock time, or of numbers with their units. */
 function takeTime(text: string): { readonly time: number | null; readonly rest: string } {
-  const unit = String.raw`(?:h|hrs?|hours?|m|mins?|minutes?|'|s|secs?|seconds?|")(?![a-z])`;
+  const unit = `(?:h|hrs?|hours?|m|mins?|minutes?|'|s|secs?|seconds?|")(?![a-z])`;
   const patterns = [
     /(\d{1,3}:\d\d(?::\d\d)?)(?![\d:])/,
     new RegExp(`(${typedNumber} ?${unit}(?: ?${typedNumber} ?${unit}){0,2}\\.?)`),

@@ -2,7 +2,7 @@
 // Apart from plan.ts, which gathers them: the topics must not know who asks.
 
 /** What a line or a warning is about: the question that it stands beneath. */
-export type Topic = "time" | "mix" | "warmth" | "contrast" | "hands" | "baths";
+export type Topic = "time" | "mix" | "mixing" | "tempering" | "contrast" | "hands" | "baths";
 
 /** One step of the arithmetic, fit to read aloud to a class. */
 export interface WorkingLine {

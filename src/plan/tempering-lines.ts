@@ -149,10 +149,18 @@ export function temperingWarnings(worksheet: Worksheet): readonly Warning[] {
       ];
     case "unsure":
       return [messages.mayNotReach(target)];
-    case "reached":
+    case "reached": {
+      const from = (at: number) => aboutTime(at - last.seconds);
       return reach.at - last.seconds > tooLong * 60
-        ? [messages.takesLong(target, aboutTime(reach.at - last.seconds))]
-        : [messages.waitFor(target, aboutTime(Math.max(reach.at - last.seconds, 0)))];
+        ? [messages.takesLong(target, from(reach.at))]
+        : [
+            messages.waitFor(
+              target,
+              from(reach.at),
+              `${from(reach.range.from)} to ${from(reach.range.to)}`,
+            ),
+          ];
+    }
     case undefined:
       return [];
   }

@@ -94,10 +94,11 @@ export function takesLong(target: string, wait: string): Warning {
   );
 }
 
-export function waitFor(target: string, wait: string): Warning {
+/** `range`: as far as the readings leave it open, `"6:50 to 12:00"`. */
+export function waitFor(target: string, wait: string, range: string): Warning {
   return note(
     "wait",
-    `Wait about ${wait} more for ${target}, read once again then, and take it out of the bath.`,
+    `Wait about ${wait} more for ${target} (${range}), read once again then, and take it out of the bath.`,
   );
 }
 

@@ -56,7 +56,8 @@ export function warningsFor(
       ...soughtWarnings(developer, development),
     ]),
     ...about("mix", stockWarnings(worksheet, planned)),
-    ...about("warmth", [...mixingWarnings(worksheet), ...temperingWarnings(worksheet)]),
+    ...about("mixing", mixingWarnings(worksheet)),
+    ...about("tempering", temperingWarnings(worksheet)),
     ...about("contrast", contrastWarnings(worksheet)),
     ...about("hands", handsWarnings(worksheet)),
     ...about("baths", [

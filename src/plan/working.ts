@@ -39,7 +39,8 @@ export function workingFor(
       ...soughtLines(developer, development),
     ]),
     ...about("mix", [mixLine(worksheet, planned), ...stockLines(worksheet, planned)]),
-    ...about("warmth", [...mixingLines(worksheet), ...temperingLines(worksheet, development)]),
+    ...about("mixing", mixingLines(worksheet)),
+    ...about("tempering", temperingLines(worksheet, development)),
     ...about("contrast", contrastLines(worksheet)),
     ...about("hands", handsLines(worksheet)),
     ...about("baths", [

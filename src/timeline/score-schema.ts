@@ -50,7 +50,7 @@ const bath = strictObject({
 
 const about = optional(
   pipe(
-    picklist(["time", "mix", "warmth", "contrast", "hands", "baths"]),
+    picklist(["time", "mix", "mixing", "tempering", "contrast", "hands", "baths"]),
     description("Which question of the worksheet it belongs to."),
   ),
 );

@@ -1,6 +1,8 @@
 // Ports in, the living worksheet out: what is typed, what it reads as, and the acts a person can do
-// to it. The only place where the draft changes; the screen calls these and shows the signals.
+// to it. The only place where the draft changes; the screen calls these and shows the signals. Past
+// 200 lines because every act is here.
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
+import type { TankStore } from "../logbook/tank-store.ts";
 import type { WorksheetStore } from "../logbook/worksheet-store.ts";
 import { faultLine } from "../plan/faults.ts";
 import { readWorksheetText } from "../plan/read-worksheet.ts";
@@ -9,6 +11,7 @@ import { blankRow, type Change, changed, type Draft } from "./draft.ts";
 import { draftOf, emptyDraft } from "./draft-of.ts";
 import type { RowList } from "./fields.ts";
 import type { PlaceProps } from "./place.ts";
+import { type TankShelf, tankShelf } from "./tank-shelf.ts";
 import { notices, rowWords } from "./words.ts";
 import { type DraftReading, readDraft, typedInto } from "./work-out-model.ts";
 import { fileName, textOfFile } from "./worksheet-file.ts";
@@ -16,8 +19,11 @@ import { fileName, textOfFile } from "./worksheet-file.ts";
 /** What the page needs of the world. */
 export interface Ports {
   readonly store: WorksheetStore;
+  readonly tanks: TankStore;
   /** Offers a text to the person as a file. */
   readonly saveFile: (name: string, text: string) => void;
+  /** ms since 1970, by the device's clock. */
+  readonly now: () => number;
   /** Calls once, so many ms from now; returns the way to call it off. */
   readonly after: (ms: number, act: () => void) => () => void;
 }
@@ -37,6 +43,7 @@ export interface WorkOut extends PlaceProps {
   readonly notice: ReadonlySignal<Notice | null>;
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
+  readonly shelf: TankShelf;
   type(path: string, text: string): void;
   /** The person has gone on to something else. */
   leave(): void;
@@ -44,6 +51,10 @@ export interface WorkOut extends PlaceProps {
   removeRow(list: RowList, at: number): void;
   undo(): void;
   redo(): void;
+  /** Several fields at once, as one step that undo takes back; `says` is told, if anything. */
+  put(draft: Draft, says: string | null): void;
+  /** The time of day by the device's clock, seconds since midnight. */
+  timeOfDay(): number;
   startDemo(id: DemoId): void;
   startEmpty(): void;
   open(name: string, text: string): void;
@@ -117,6 +128,14 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     notice.value = says === null ? null : told(says);
   }
 
+  function put(next: Draft, says: string | null): void {
+    apply({ kind: "replace", draft: next }, says);
+  }
+
+  function tell(says: string): void {
+    notice.value = told(says);
+  }
+
   function step(from: typeof past, to: typeof past, says: string): void {
     const change = from.value.at(-1);
     if (!change) return;
@@ -137,6 +156,7 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     notice,
     canUndo: computed(() => past.value.length > 0),
     canRedo: computed(() => future.value.length > 0),
+    shelf: tankShelf(ports.tanks, { draft, put, tell }),
     type(path, text) {
       // A fault already shown is not hidden again while it is being mended.
       if (!(path in reading.value.faults) || typing.value === path) {
@@ -151,6 +171,11 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     },
     removeRow(list, at) {
       apply({ kind: "remove", list, at }, notices.removed(rowWords[list].one(at + 1)));
+    },
+    put,
+    timeOfDay() {
+      const at = new Date(ports.now());
+      return at.getHours() * 3600 + at.getMinutes() * 60 + at.getSeconds();
     },
     undo: () => step(past, future, notices.undone),
     redo: () => step(future, past, notices.redone),
@@ -170,8 +195,9 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     },
     save() {
       const { worksheet, faults, wanting } = reading.value;
-      if (worksheet === null) {
-        notice.value = { ...told(notices.notSaved), fields: [...Object.keys(faults), ...wanting] };
+      const hindered = [...Object.keys(faults), ...wanting];
+      if (worksheet === null || hindered.length > 0) {
+        notice.value = { ...told(notices.notSaved), fields: hindered };
         return;
       }
       const name = fileName(worksheet);
