@@ -6,7 +6,7 @@ import { clockAxis, numberAxis } from "./curve-axes.ts";
 import type { CurveDrawing } from "./curve-model.ts";
 import { contrastWords as words } from "./curve-words.ts";
 
-export interface ContrastCurve {
+interface ContrastCurve {
   readonly tests: readonly ContrastTest[];
   /** The fitted law; null where none could be fitted. */
   readonly gradientAt: ((seconds: number) => number) | null;

@@ -11,7 +11,7 @@ import { writeNumber } from "../units/written-number.ts";
 import type { Axis } from "./curve-model.ts";
 
 /** Ticks that an axis may have, about: across, as many as have room for words. */
-const most = 6;
+const most = 7;
 const mostUp = 8;
 
 /** Of the length between the outermost values, the part added at either end. */

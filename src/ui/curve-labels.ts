@@ -1,20 +1,8 @@
-// The words of a curve's drawing in, a place for each out: close to what it names, clear of other words
-// and of signs, and off the lines where it can be. Alone, because it is a search and not a drawing.
-import type { Box, Point, Sign } from "./curve-model.ts";
+// A curve with its lines and signs drawn in, a place for each of its words out: close to what it names,
+// clear of other words and of signs, and off the lines where it can be. Alone, because it is a search.
+import { candidates, type Label, reachOf, trace } from "./curve-label-places.ts";
+import type { Box, CurveDrawing, Picture, Point } from "./curve-model.ts";
 import { lineHeight, widestOf, wrapped } from "./score-type.ts";
-
-type Mark = Point & { readonly sign: Sign };
-
-export type Label =
-  | { readonly kind: "mark"; readonly text: string; readonly mark: Mark }
-  | { readonly kind: "level"; readonly text: string; readonly line: readonly [Point, Point] }
-  | {
-      readonly kind: "band";
-      readonly text: string;
-      readonly box: Box;
-      readonly along: "across" | "up";
-    }
-  | { readonly kind: "line"; readonly text: string; readonly points: readonly Point[] };
 
 /** Words, and the box that holds them. */
 export interface Placed {
@@ -22,176 +10,113 @@ export interface Placed {
   readonly box: Box;
 }
 
-interface Drawn {
-  readonly lines: readonly (readonly Point[])[];
-  readonly marks: readonly Mark[];
-}
+type Drawn = Pick<Picture, "plot" | "lines" | "marks" | "levels" | "bands">;
 
-/** Units from the middle of a sign to its edge. */
-export const reachOf: Readonly<Record<Sign, number>> = { row: 5, odd: 8, today: 11, sought: 10 };
-
-/** Units kept free between words and what they name. */
-const clear = 5;
-/** Units between points looked at along a line. */
-const fine = 3;
-
-/** A place for words, and how little it is liked. */
-interface Candidate {
-  readonly box: Box;
+/** A place that is within the plot, with what it hides reckoned into its cost. */
+interface Place extends Placed {
   readonly cost: number;
 }
 
+/** Costs of a place: for each point of a line that it covers, each sign, hatching, words broken in two. */
+const [covers, hides, hatched, broken] = [3, 400, 12, 15];
+/** The cost of words for which there is no place clear of other words; they are left out. */
+const leftOut = 1000;
+
 /**
- * In the order given, each takes the best place that is left within the plot. Words for which there is no
- * place clear of other words are left out: what the drawing says is told beside it in a sentence too.
+ * Each word takes the best place left by those before it. Which comes first is tried all round, and the
+ * best whole is kept. What is left out for want of room is told beside the drawing in a sentence too.
  */
-export function placedLabels(labels: readonly Label[], plot: Box, drawn: Drawn): readonly Placed[] {
-  const traced = drawn.lines.map(trace);
+export function placedLabels(drawing: CurveDrawing, drawn: Drawn): readonly Placed[] {
+  const open = placesOf(labelsOf(drawing, drawn), drawn);
+  let best: { readonly placed: readonly Placed[]; readonly cost: number } | null = null;
+  for (let first = 0; first < open.length; first += 1) {
+    const placed: Placed[] = [];
+    let cost = 0;
+    for (const places of [...open.slice(first), ...open.slice(0, first)]) {
+      const free = places.find(({ box }) => !placed.some((other) => overlap(other.box, box, 2)));
+      if (free) placed.push(free);
+      cost += free?.cost ?? leftOut;
+    }
+    if (best === null || cost < best.cost) best = { placed, cost };
+  }
+  return best?.placed ?? [];
+}
+
+/** For each word its places, the best first. */
+function placesOf(labels: readonly Label[], drawn: Drawn): readonly (readonly Place[])[] {
+  const { plot } = drawn;
+  const traced = [...drawn.lines.map(({ points }) => points), ...drawn.levels].flatMap(trace);
   const signs = drawn.marks.map(({ x, y, sign }) =>
-    around(x, y, 2 * reachOf[sign], 2 * reachOf[sign]),
+    grown({ left: x, top: y, right: x, bottom: y }, reachOf[sign]),
   );
-  const placed: Placed[] = [];
-  for (const label of labels) {
-    const lines = wrapped(label.text, (plot.right - plot.left) * 0.7);
-    const [wide, high] = [widestOf(lines), lines.length * lineHeight];
+  return labels.map((label) => {
     const own = label.kind === "line" ? trace(label.points) : [];
-    let best: Candidate | null = null;
-    for (const { box, cost } of candidates(label, wide, high, plot)) {
-      if (!holds(plot, box) || placed.some((other) => overlap(other.box, box, 2))) continue;
-      const crossed = traced.reduce((sum, line) => sum + countIn(line, box), 0);
-      const near = traced.reduce((sum, line) => sum + countIn(line, grown(box, 8)), 0);
-      const mine = countIn(own, grown(box, 8));
-      const hidden = signs.filter((sign) => overlap(sign, box, 2)).length;
-      const total = cost + 3 * crossed + 60 * hidden + Math.max(0, near - crossed - mine) / 2;
-      if (best === null || total < best.cost) best = { box, cost: total };
-    }
-    if (best) placed.push({ lines, box: best.box });
-  }
-  return placed;
-}
-
-function candidates(label: Label, wide: number, high: number, plot: Box): readonly Candidate[] {
-  switch (label.kind) {
-    case "mark": {
-      const { x, y, sign } = label.mark;
-      return [0, 6, 14, 26].flatMap((away) => {
-        const off = reachOf[sign] + clear + away;
-        return asides.map(([dx, dy], order) => ({
-          // Beside the sign, or above or beneath it and slid along so far that it still touches its column.
-          box: around(
-            x + dx * (dy === 0 ? off + wide / 2 : wide / 2),
-            y + dy * (off - 3 + high / 2),
-            wide,
-            high,
-          ),
-          cost: 2 * away + order / 2,
-        }));
-      });
-    }
-    case "level": {
-      const [from, to] = label.line;
-      const upright = from.x === to.x;
-      return steps(20).flatMap((part) => {
-        const x = to.x + (from.x - to.x) * part;
-        const y = to.y + (from.y - to.y) * part;
-        return [-1, 1].map((side) => ({
-          box: upright
-            ? around(x - side * (wide / 2 + clear), y + high / 2, wide, high)
-            : around(x - wide / 2, y + side * (high / 2 + 2), wide, high),
-          cost: part * 6 + (side === 1 ? 2 : 0),
-        }));
-      });
-    }
-    case "band": {
-      const { box, along } = label;
-      const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
-      const inside = (at: number, low: number, up: number, size: number) =>
-        Math.min(Math.max(at, low + size / 2), up - size / 2);
-      return steps(20).map((part) => ({
-        box:
-          along === "across"
-            ? around(
-                inside(middle.x, plot.left, plot.right, wide),
-                plot.top + clear + high / 2 + part * (plot.bottom - plot.top),
-                wide,
-                high,
-              )
-            : around(
-                plot.right - clear - wide / 2 - part * (plot.right - plot.left),
-                inside(middle.y, plot.top, plot.bottom, high),
-                wide,
-                high,
-              ),
-        cost: part * 6,
-      }));
-    }
-    case "line": {
-      const path = trace(label.points);
-      return steps(24).flatMap((part) => {
-        const point = path[Math.round((1 - part) * (path.length - 1))];
-        if (!point) return [];
-        return directions.map(([dx, dy]) => ({
-          box: around(
-            point.x + dx * (clear + wide / 2),
-            point.y + dy * (clear + high / 2),
-            wide,
-            high,
-          ),
-          cost: part * 2,
-        }));
-      });
-    }
-  }
-}
-
-/** Where words may stand beside a sign, in halves of their width and height; the better liked first. */
-const asides: readonly (readonly [number, number])[] = [
-  [1, 0],
-  [-1, 0],
-  ...[1, 0.75, 0.5, 0, -0.5, -0.75, -1].flatMap((dx): [number, number][] => [
-    [dx, -1],
-    [dx, 1],
-  ]),
-];
-
-/** Where they may stand beside a point of a line. */
-const directions: readonly (readonly [number, number])[] = [
-  [1, -1],
-  [1, 1],
-  [-1, 1],
-  [-1, -1],
-  [1, 0],
-  [0, -1],
-  [0, 1],
-  [-1, 0],
-];
-
-/** 0 to 1 in so many even steps. */
-function steps(count: number): readonly number[] {
-  return Array.from({ length: count + 1 }, (_, index) => index / count);
-}
-
-/** Points close together all along a line. */
-function trace(points: readonly Point[]): readonly Point[] {
-  return points.flatMap((point, index) => {
-    const next = points[index + 1];
-    if (!next) return [point];
-    const count = Math.max(1, Math.ceil(Math.hypot(next.x - point.x, next.y - point.y) / fine));
-    return Array.from({ length: count }, (_, step) => ({
-      x: point.x + ((next.x - point.x) * step) / count,
-      y: point.y + ((next.y - point.y) * step) / count,
-    }));
+    const places = linesOf(label, plot).flatMap((lines, breaks) =>
+      candidates(label, widestOf(lines), lines.length * lineHeight, plot).map(({ box, cost }) => ({
+        lines,
+        box,
+        cost: cost + broken * breaks,
+      })),
+    );
+    return places
+      .filter(({ box }) => holds(plot, box))
+      .map((place) => {
+        const { box } = place;
+        const crossed = countIn(traced, box);
+        const others = countIn(traced, grown(box, 8)) - crossed - countIn(own, grown(box, 8));
+        const hidden = signs.filter((sign) => overlap(sign, box, 2)).length;
+        const onBand = label.kind !== "band" && drawn.bands.some((it) => overlap(it.box, box, 0));
+        const taken = covers * crossed + Math.max(0, others) / 2;
+        return { ...place, cost: place.cost + taken + hides * hidden + (onBand ? hatched : 0) };
+      })
+      .sort((a, b) => a.cost - b.cost);
   });
 }
 
-function around(x: number, y: number, wide: number, high: number): Box {
-  return { left: x - wide / 2, top: y - high / 2, right: x + wide / 2, bottom: y + high / 2 };
+/** Its words in lines that keep to the plot; those beside a sign may also be broken once. */
+function linesOf(label: Label, plot: Box): readonly (readonly string[])[] {
+  const whole = wrapped(label.text, measureOf(label, plot));
+  if (label.kind !== "mark" || whole.length > 1) return [whole];
+  return [whole, wrapped(label.text, widestOf(whole) * 0.65)];
+}
+
+/** The words of a drawing, those first that are looked for first. */
+function labelsOf(drawing: CurveDrawing, drawn: Drawn): readonly Label[] {
+  const labels: Label[] = [];
+  drawing.marks.forEach(({ label }, index) => {
+    const mark = drawn.marks[index];
+    if (label && mark) labels.push({ kind: "mark", text: label, mark });
+  });
+  drawing.levels.forEach(({ label }, index) => {
+    const line = drawn.levels[index];
+    if (line) labels.push({ kind: "level", text: label, line });
+  });
+  drawing.bands.forEach(({ label }, index) => {
+    const band = drawn.bands[index];
+    if (band) labels.push({ kind: "band", text: label, ...band });
+  });
+  drawing.lines.forEach(({ label }, index) => {
+    const line = drawn.lines[index];
+    if (label && line) labels.push({ kind: "line", text: label, points: line.points });
+  });
+  const first = (label: Label) => label.kind === "mark" && label.mark.sign === "today";
+  return [...labels.filter(first), ...labels.filter((label) => !first(label))];
+}
+
+/** Units that a line of words may take: within its band, if that is not too narrow. */
+function measureOf(label: Label, plot: Box): number {
+  const wide = plot.right - plot.left;
+  if (label.kind === "band" && label.along === "across") {
+    return Math.min(Math.max(label.box.right - label.box.left - 8, wide * 0.34), wide * 0.7);
+  }
+  return wide * 0.7;
 }
 
 function grown({ left, top, right, bottom }: Box, by: number): Box {
   return { left: left - by, top: top - by, right: right + by, bottom: bottom + by };
 }
 
+/** A little may stand out to the right, where nothing else is. */
 function holds(outer: Box, box: Box): boolean {
   return (
     box.left >= outer.left + 2 &&

@@ -1,6 +1,6 @@
 // A curve in its own units in; out, where every line, sign and word of its drawing stands, for a given
 // width. Alone, so that the drawing can be measured without a screen.
-import { type Label, type Placed, placedLabels } from "./curve-labels.ts";
+import { type Placed, placedLabels } from "./curve-labels.ts";
 import { lineHeight, textWidth, widestOf, wrapped } from "./score-type.ts";
 
 export interface Point {
@@ -133,10 +133,7 @@ export function pictureOf(drawing: CurveDrawing, width: number): Picture {
     marks,
     levels,
     bands,
-    labels: placedLabels(labelsOf(drawing, { lines, marks, levels, bands }), plot, {
-      lines: [...lines.map(({ points }) => points), ...levels],
-      marks,
-    }),
+    labels: placedLabels(drawing, { plot, lines, marks, levels, bands }),
   };
 }
 
@@ -156,11 +153,14 @@ function scale({ from, to }: Axis, low: number, high: number): (value: number) =
   return (value) => low + ((value - from) / (to - from)) * (high - low);
 }
 
-/** Words at every tick, or at every second, third … if they would touch one another. */
+/** Words at every tick, or at every second, third … counted from 0, if they would touch one another. */
 function spaced(axis: Axis, at: (value: number) => number, size: (text: string) => number) {
+  const [first = 0, second = first + 1] = axis.ticks;
+  const before = Math.round(first / (second - first));
   const all = axis.ticks.map((value) => ({ at: at(value), text: axis.write(value) }));
+  const keeps = (index: number, every: number) => (before + index) % every === 0;
   const apart = (every: number) => {
-    const kept = all.filter((_, index) => index % every === 0);
+    const kept = all.filter((_, index) => keeps(index, every));
     return kept.every(({ at, text }, index) => {
       const next = kept[index + 1];
       return !next || Math.abs(next.at - at) >= (size(text) + size(next.text)) / 2 + between;
@@ -168,30 +168,5 @@ function spaced(axis: Axis, at: (value: number) => number, size: (text: string) 
   };
   let every = 1;
   while (every < all.length && !apart(every)) every += 1;
-  return all.map(({ at, text }, index) => ({ at, text: index % every === 0 ? text : null }));
-}
-
-type Drawn = Pick<Picture, "lines" | "marks" | "levels" | "bands">;
-
-/** The words of a drawing, those first that must not want for room. */
-function labelsOf(drawing: CurveDrawing, drawn: Drawn): readonly Label[] {
-  const labels: Label[] = [];
-  drawing.marks.forEach(({ label }, index) => {
-    const mark = drawn.marks[index];
-    if (label && mark) labels.push({ kind: "mark", text: label, mark });
-  });
-  drawing.levels.forEach(({ label }, index) => {
-    const line = drawn.levels[index];
-    if (line) labels.push({ kind: "level", text: label, line });
-  });
-  drawing.bands.forEach(({ label }, index) => {
-    const band = drawn.bands[index];
-    if (band) labels.push({ kind: "band", text: label, ...band });
-  });
-  drawing.lines.forEach(({ label }, index) => {
-    const line = drawn.lines[index];
-    if (label && line) labels.push({ kind: "line", text: label, points: line.points });
-  });
-  const first = (label: Label) => label.kind === "mark" && label.mark.sign === "today";
-  return [...labels.filter(first), ...labels.filter((label) => !first(label))];
+  return all.map(({ at, text }, index) => ({ at, text: keeps(index, every) ? text : null }));
 }

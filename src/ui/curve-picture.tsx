@@ -12,6 +12,7 @@ import {
 } from "./curve-model.ts";
 import { curveWords } from "./curve-words.ts";
 import { lineHeight } from "./score-type.ts";
+import "./curve.css";
 
 export function CurvePicture({ drawing }: { readonly drawing: CurveDrawing }) {
   const frame = useRef<HTMLElement>(null);
@@ -59,11 +60,18 @@ function Drawn({ picture }: { readonly picture: Picture }) {
   return (
     <>
       {bands.map(({ box, along }) => (
-        <Band key={`${box.left} ${box.top}`} box={box} along={along} />
+        <path key={`${box.left} ${box.top}`} class="hatch" d={hatching(box, along)} />
+      ))}
+      {/* The hatching, and nothing else, makes way for words. */}
+      {labels.map(({ box: { left, top, right, bottom } }) => (
+        <rect key={`${left} ${top}`} x={left} y={top} width={right - left} height={bottom - top} />
       ))}
       <path class="grid" d={across.map(({ at }) => `M${at} ${plot.top}V${plot.bottom}`).join("")} />
       <path class="grid" d={up.map(({ at }) => `M${plot.left} ${at}H${plot.right}`).join("")} />
       <path class="axis" d={`M${plot.left} ${plot.top}V${plot.bottom}H${plot.right}`} />
+      {bands.map(({ box, along }) => (
+        <path key={`${box.left} ${box.top}`} class="level" d={endsOf(box, along)} />
+      ))}
       {levels.map((level) => (
         <path key={path(level)} class="level" d={path(level)} />
       ))}
@@ -144,30 +152,26 @@ function Mark({ x, y, sign }: Point & { readonly sign: Sign }) {
 /** Units between two strokes of a hatching. */
 const hatch = 9;
 
-/** A hatched stretch, ruled at both ends: slanting up where it is a stretch of time or the like, else down. */
-function Band({ box, along }: { readonly box: Box; readonly along: "across" | "up" }) {
+/** Slanting strokes through a box: up to the right for a stretch of the axis across, else down. */
+function hatching(box: Box, along: "across" | "up"): string {
   const { left, top, right, bottom } = box;
   const [wide, high] = [right - left, bottom - top];
-  const count = Math.ceil((wide + high) / hatch);
-  // Each stroke begins on the left or lower edge and ends on the upper or right one.
-  const strokes = Array.from({ length: count }, (_, index) => {
+  const count = Math.ceil((wide + high) / hatch - 0.5);
+  // Each begins on the left or the lower edge and ends on the upper or the right one.
+  return Array.from({ length: count }, (_, index) => {
     const off = (index + 0.5) * hatch;
     const [x0, y0] = off < high ? [0, off] : [off - high, high];
     const [x1, y1] = off < wide ? [off, 0] : [wide, off - wide];
     return along === "across"
       ? `M${left + x0} ${top + y0}L${left + x1} ${top + y1}`
       : `M${left + x0} ${bottom - y0}L${left + x1} ${bottom - y1}`;
-  });
-  const ends =
-    along === "across"
-      ? `M${left} ${top}V${bottom}M${right} ${top}V${bottom}`
-      : `M${left} ${top}H${right}M${left} ${bottom}H${right}`;
-  return (
-    <g>
-      <path class="hatch" d={strokes.join("")} />
-      <path class="level" d={ends} />
-    </g>
-  );
+  }).join("");
+}
+
+function endsOf({ left, top, right, bottom }: Box, along: "across" | "up"): string {
+  return along === "across"
+    ? `M${left} ${top}V${bottom}M${right} ${top}V${bottom}`
+    : `M${left} ${top}H${right}M${left} ${bottom}H${right}`;
 }
 
 /** Tenths of a unit: finer is not to be seen. */

@@ -33,7 +33,7 @@ export const leafletWords = {
 } as const;
 
 export const temperingWords = {
-  title: "Temperature by time, in the water bath",
+  title: "Temperature by time",
   across: "from the first reading",
   up: temperatureIn,
   wanted: (temperature: string) => `${temperature} wanted`,
@@ -69,6 +69,8 @@ export const wedgeWords = {
   across: "log exposure, lux seconds",
   fromFirst: "log exposure from the first step",
   up: "density",
+  speed: "speed point",
+  speeds: "speed points",
   span: (length: string) => `over ${length}`,
   films: (count: number) => `${counted(count, "test film", "test films")}.`,
   rises: (label: string, low: string, high: string) => `${label}: density from ${low} to ${high}.`,

@@ -8,7 +8,7 @@ import { clockAxis, degreeAxis, unitOf } from "./curve-axes.ts";
 import type { CurveDrawing, Point } from "./curve-model.ts";
 import { leafletWords as words } from "./curve-words.ts";
 
-export interface LeafletRow extends TimePoint {
+interface LeafletRow extends TimePoint {
   /** Out of line with the others. */
   readonly odd: boolean;
 }
@@ -53,11 +53,8 @@ export function leafletDrawing(given: LeafletCurve): CurveDrawing {
     y >= Math.min(...times) / outside && y <= Math.max(...times) * outside;
   const along = (from: number, to: number, times: number) => {
     const own = points.map(({ celsius }) => celsius).filter((it) => it > from && it < to);
-    const even = Array.from(
-      { length: fineness + 1 },
-      (_, i) => from + ((to - from) * i) / fineness,
-    );
-    return [...even, ...own]
+    const even = Array.from({ length: fineness }, (_, i) => from + ((to - from) * i) / fineness);
+    return [...even, ...own, to]
       .sort((a, b) => a - b)
       .map((celsius) => ({ x: celsius, y: timeAt(curve, celsius) * times }))
       .filter(seen);

@@ -25,6 +25,9 @@ export interface TemperingCurve {
 /** Seconds shown after the last reading at least. */
 const leastAhead = 120;
 
+/** Of the time shown, the part left free before the first reading. */
+const lead = 0.04;
+
 /** Points along the curve. */
 const fineness = 60;
 
@@ -32,17 +35,19 @@ export function temperingDrawing(given: TemperingCurve): CurveDrawing {
   const { readings, drift, target, reach, settles, like } = given;
   const zero = readings[0]?.seconds ?? 0;
   const end = lastShown(given) - zero;
-  const across = clockAxis(words.across, [0, end], "across", 0);
+  const across = clockAxis(words.across, [0, end], "across", -end * lead);
   const curve = (seconds: number) => (drift ? temperatureAfter(drift, zero + seconds) : target);
   const line = Array.from({ length: fineness + 1 }, (_, i) => {
     const seconds = (across.to * i) / fineness;
     return { x: seconds, y: curve(seconds) };
   });
   const read = readings.map(({ seconds, celsius }) => ({ x: seconds - zero, y: celsius }));
-  const heights = [target, ...read.map(({ y }) => y), ...(drift ? line.map(({ y }) => y) : [])];
-  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  const known = [target, ...read.map(({ y }) => y), ...(drift ? line.map(({ y }) => y) : [])];
+  const [low, high] = [Math.min(...known), Math.max(...known)];
   // An interval that is far wider than what was read is cut, so that the readings stay apart.
   const spare = Math.max(1, high - low);
+  // Words stand above the level or beneath it.
+  const heights = [...known, target - spare / 12, target + spare / 12];
   const cut = (celsius: number) => Math.min(Math.max(celsius, low - spare), high + spare);
   const settled = settles && { from: cut(settles.from), to: cut(settles.to) };
   const up = degreeAxis(

@@ -21,6 +21,9 @@ export interface WedgeCurve {
 
 const strokes: readonly Stroke[] = ["solid", "dashed", "dotted"];
 
+/** Of the exposures shown, the part left free beyond them. */
+const forNames = 0.15;
+
 /** Above base and fog, ISO 6. */
 const speedDensity = 0.1;
 
@@ -41,22 +44,25 @@ export function wedgeDrawing({ curves }: { readonly curves: readonly WedgeCurve[
       ? null
       : { x: curve.speedPoint - origin(curve), y: curve.baseFog + speedDensity },
   );
-  const marks = speeds.flatMap((point) => (point ? [{ ...point, sign: "sought" } as const] : []));
+  const marks = speeds.flatMap((point) => (point ? [{ ...point, sign: "row" } as const] : []));
+  const speed = marks.length > 1 ? words.speeds : words.speed;
   const first = speeds[0];
   const all = [...lines.flatMap(({ points }) => points), ...marks];
-  const reach = first ? [first.x, first.x + contrastSpan] : [];
+  const exposures = [...all.map(({ x }) => x), ...(first ? [first.x + contrastSpan] : [])];
+  // The films' names stand at the ends of their lines.
+  const names = (Math.max(...exposures) - Math.min(...exposures)) * forNames;
   const or = (values: readonly number[]) => (values.length > 0 ? values : [0, 1]);
   return {
     title: words.title,
     says: said(curves, speeds),
     across: numberAxis(
       known ? words.across : words.fromFirst,
-      or([...all.map(({ x }) => x), ...reach]),
+      or(exposures.flatMap((x) => [x, x + names])),
       0.3,
     ),
     up: numberAxis(words.up, or([0, ...all.map(({ y }) => y)]), 0.5),
     lines,
-    marks,
+    marks: marks.map((mark, index) => (index === 0 ? { ...mark, label: speed } : mark)),
     levels: [],
     bands: first
       ? [
