@@ -13,14 +13,14 @@ import type { Developer } from "./worksheet.ts";
 /** Seconds under which development is uneven; common practice. */
 export const evenFrom = 300;
 
+/** By which every time of the leaflet is lengthened for this film at a steady temperature. */
+export function ownFactor({ ratingFactor, reuseFactor, methodFactor }: Development): number {
+  return ratingFactor * reuseFactor * methodFactor;
+}
+
 /** The film's own times at any steady temperature: rating, reuse and method are in them. */
-export function ownCurve({
-  curve,
-  ratingFactor,
-  reuseFactor,
-  methodFactor,
-}: Development): TimeCurve {
-  return scaled(curve, ratingFactor * reuseFactor * methodFactor);
+export function ownCurve(development: Development): TimeCurve {
+  return scaled(development.curve, ownFactor(development));
 }
 
 /** °C at which this film takes so many seconds; null where the leaflet has no one answer. */
@@ -54,7 +54,7 @@ export function soughtWarnings(developer: Developer, development: Development): 
     : [];
 }
 
-function soughtSeconds(developer: Developer): number | null {
+export function soughtSeconds(developer: Developer): number | null {
   if (developer.soughtTime === undefined) return null;
   const reading = readClockTime(developer.soughtTime);
   return reading.kind === "read" ? reading.seconds : null;
@@ -66,7 +66,7 @@ function answered(
   development: Development,
   seconds: number,
 ): Pick<WorkingLine, "expression" | "result"> {
-  const factor = development.ratingFactor * development.reuseFactor * development.methodFactor;
+  const factor = ownFactor(development);
   const base = seconds / factor;
   const found = temperatureFor(development.curve, base);
   if (found.kind === "not-falling") {

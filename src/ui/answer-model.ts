@@ -1,13 +1,16 @@
 // A plan in, what the page says of it out: figures in the units that were typed, the working cut to
 // stand beneath its question, and one sentence for those who listen to the page.
 
-import type { WorkingLine } from "../plan/line.ts";
+import type { Topic, Warning, WorkingLine } from "../plan/line.ts";
+import { mixingOf } from "../plan/mixing.ts";
 import type { Plan, PlannedBath } from "../plan/plan.ts";
 import type { Agitation, Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { inDegreesOf, writeTemperature } from "../units/temperature.ts";
 import { inUnitOf, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
+import { mixingWords, temperingWords } from "./bench-words.ts";
+import type { Draft } from "./draft.ts";
 import { agitationWords, answerWords } from "./words.ts";
 
 /** The mix in the tank's own unit. `water` is null where the stock is used as it is. */
@@ -26,25 +29,36 @@ export function mixAnswer(worksheet: Worksheet, { mix }: Plan): MixAnswer {
   };
 }
 
-export interface WorkingParts {
-  readonly time: readonly WorkingLine[];
-  readonly mix: readonly WorkingLine[];
-  readonly baths: readonly WorkingLine[];
+/** The lines that stand beneath one question. */
+export function workingAbout(plan: Plan, topic: Topic): readonly WorkingLine[] {
+  return plan.working.filter(({ about }) => about === topic);
 }
 
-/**
- * The plan tells the time first, then the mix, then a line for each bath but the developer. The time
- * ends with the line whose result is the development time.
- */
-export function workingParts(plan: Plan): WorkingParts {
-  const baths = plan.working.length - (plan.baths.length - 1);
-  const time = writeClockTime(plan.developmentSeconds);
-  const end = plan.working.slice(0, baths).findLastIndex((line) => line.result === time) + 1;
-  return {
-    time: plan.working.slice(0, end),
-    mix: plan.working.slice(end, baths),
-    baths: plan.working.slice(baths),
-  };
+/** What is to be looked at before anything else; the other warnings stand beneath their own question. */
+export const firstTopics: readonly Topic[] = ["time", "mix", "baths"];
+
+export function warningsAbout(plan: Plan, topics: readonly Topic[]): readonly Warning[] {
+  return plan.warnings.filter(({ about }) => topics.includes(about));
+}
+
+/** `"160 ml of stock + 415 ml cold + 65 ml hot"`, as the graduate's marks have it; null where there is none. */
+export function poursAnswer(worksheet: Worksheet): string | null {
+  const rounded = mixingOf(worksheet)?.rounded;
+  if (!rounded) return null;
+  const write = (ml: number) => writeVolume(inUnitOf(worksheet.tank.volume, ml));
+  return [
+    `${write(rounded.stock.millilitres)} ${mixingWords.stock}`,
+    `${write(rounded.cold.millilitres)} ${mixingWords.cold}`,
+    `${write(rounded.hot.millilitres)} ${mixingWords.hot}`,
+  ].join(" + ");
+}
+
+/** What is told at the sink: the advice, or what is still wanted for it. */
+export function sinkAnswer(draft: Draft, readings: number, plan: Plan | null): string {
+  if ((draft["tempering.target"] ?? "").trim() === "") return temperingWords.noTarget;
+  const told = plan ? warningsAbout(plan, ["tempering"]) : [];
+  if (told.length > 0) return told.map(({ text }) => text).join(" ");
+  return readings === 0 ? "" : temperingWords.needsMore;
 }
 
 /** `"without a break for 30 s, then 5 s every 30 s, 2 taps after each"`. */
@@ -83,7 +97,7 @@ export function spokenAnswer(worksheet: Worksheet, plan: Plan): string {
   const { stock, water } = mixAnswer(worksheet, plan);
   const mix = answerWords.spokenMix(stock, water);
   const answer = answerWords.spoken(writeClockTime(plan.developmentSeconds), mix);
-  const warnings = plan.warnings.map(({ severity, text }) =>
+  const warnings = warningsAbout(plan, firstTopics).map(({ severity, text }) =>
     answerWords.spokenWarning(answerWords.severity[severity], text),
   );
   return [answer, ...warnings].join(" ");

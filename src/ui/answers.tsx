@@ -2,17 +2,15 @@
 // working as ruled lines, with what to look at first above them.
 import { useComputed } from "@preact/signals";
 import { useEffect, useState } from "preact/hooks";
-import type { WorkingLine } from "../plan/line.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import {
   bathAgitation,
   bathTemperature,
+  firstTopics,
   mixAnswer,
   spokenAnswer,
-  workingParts,
 } from "./answer-model.ts";
-import { nameOf } from "./field-names.ts";
-import { goToField } from "./go-to-field.ts";
+import { Wanting, Warnings, Working } from "./answer-parts.tsx";
 import { answerWords, faultWords } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
@@ -34,8 +32,8 @@ export function DevelopmentAnswer() {
       </p>
       {made && (
         <>
-          <Warnings />
-          <Working lines={workingParts(made).time} />
+          <Warnings topics={firstTopics} />
+          <Working about="time" />
         </>
       )}
       <Wanting />
@@ -65,7 +63,7 @@ export function MixAnswer() {
           </>
         )}
       </p>
-      <Working lines={workingParts(plan.value).mix} />
+      <Working about="mix" />
     </div>
   );
 }
@@ -97,78 +95,8 @@ export function BathsAnswer() {
           ))}
         </tbody>
       </table>
+      <Working about="baths" />
     </div>
-  );
-}
-
-function Working({ lines }: { readonly lines: readonly WorkingLine[] }) {
-  return (
-    <ol class="working" aria-label={answerWords.working}>
-      {lines.map((line) => (
-        <li key={line.label}>
-          <span class="label">{line.label}</span> <span>{line.expression}</span>{" "}
-          <b>{line.result}</b>
-        </li>
-      ))}
-    </ol>
-  );
-}
-
-function Warnings() {
-  const warnings = useWorkOut().plan.value?.warnings ?? [];
-  if (warnings.length === 0) return null;
-  return (
-    <ul class="warnings" aria-label={answerWords.warnings}>
-      {warnings.map((warning) => (
-        <li key={warning.id + warning.text} class={warning.severity}>
-          <b>{answerWords.severity[warning.severity]}.</b> {warning.text}
-        </li>
-      ))}
-    </ul>
-  );
-}
-
-/** What keeps the answer away, counted, each a link to its field. */
-function Wanting() {
-  const { reading, typing } = useWorkOut();
-  const { faults, wanting } = reading.value;
-  const shown = Object.keys(faults).filter((path) => path !== typing.value);
-  if (shown.length + wanting.length === 0) return null;
-  return (
-    <div class="wanting">
-      {shown.length > 0 && (
-        <>
-          <p>{faultWords.summary(shown.length)}</p>
-          <FieldLinks paths={shown} />
-        </>
-      )}
-      {wanting.length > 0 && (
-        <>
-          <p>{faultWords.wanted(wanting.length)}</p>
-          <FieldLinks paths={wanting} />
-        </>
-      )}
-    </div>
-  );
-}
-
-export function FieldLinks({ paths }: { readonly paths: readonly string[] }) {
-  return (
-    <ul class="links">
-      {paths.map((path) => (
-        <li key={path}>
-          <a
-            href={`#${path}`}
-            onClick={(event) => {
-              event.preventDefault();
-              goToField(path);
-            }}
-          >
-            {nameOf(path)}
-          </a>
-        </li>
-      ))}
-    </ul>
   );
 }
 

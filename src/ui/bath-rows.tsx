@@ -57,6 +57,9 @@ function BathRow({ bath }: { readonly bath: BathFacts }) {
                 <Choice path={`${start}.afterwards`} width="middling" />
                 {bath.id === "wash" && <Field path={`${start}.fills`} width="middling" />}
               </div>
+              {bath.id === "wash" && <Exchange start={start} />}
+              {bath.id === "fixer" && <ClearingTest start={start} />}
+              {!bath.water && <Capacity start={start} />}
               <p>{more.ownAgitation}</p>
               <div class="fields">
                 {agitationParts.map((part) => (
@@ -68,5 +71,41 @@ function BathRow({ bath }: { readonly bath: BathFacts }) {
         </div>
       </fieldset>
     </li>
+  );
+}
+
+interface Start {
+  /** Where the bath's paths begin: `"baths.wash"`. */
+  readonly start: string;
+}
+
+/** What was carried into the wash, and how the water runs. */
+function Exchange({ start }: Start) {
+  return (
+    <div class="fields">
+      <Field path={`${start}.carryOver`} />
+      <Field path={`${start}.flow`} />
+      <Field path={`${start}.thiosulfate`} />
+    </div>
+  );
+}
+
+function ClearingTest({ start }: Start) {
+  return (
+    <div class="fields">
+      <Field path={`${start}.clearing.time`} />
+      <Field path={`${start}.clearing.fresh`} />
+      <Choice path={`${start}.clearing.times`} width="middling" />
+    </div>
+  );
+}
+
+function Capacity({ start }: Start) {
+  return (
+    <div class="fields">
+      <Field path={`${start}.filmsPerLitre`} />
+      <Field path={`${start}.filmsBefore`} />
+      <Field path={`${start}.kept`} />
+    </div>
   );
 }

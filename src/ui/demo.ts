@@ -20,6 +20,7 @@ const gullrock: Worksheet = {
     stockPerFilm: { ml: 75 },
   },
   tank: {
+    label: "two-reel steel",
     method: "inversion",
     volume: { ml: 640 },
     pourIn: 10,
@@ -51,7 +52,27 @@ const foghorn: Worksheet = {
     temperature: { f: 68.5 },
     stockPerFilm: { ml: 75 },
   },
-  tank: { ...gullrock.tank, volume: { ml: 320 } },
+  tank: { ...gullrock.tank, label: "one-reel steel", volume: { ml: 320 } },
+  mixing: { target: { f: 68 }, stock: { f: 73 }, cold: { f: 58 }, hot: { f: 108 } },
+  tempering: {
+    target: { f: 68 },
+    bath: { f: 66 },
+    bathVolume: { ml: 4000 },
+    began: "19:05",
+    readings: [
+      { at: "0:00", temperature: { f: 75 } },
+      { at: "3:00", temperature: { f: 72.5 } },
+      { at: "6:00", temperature: { f: 71 } },
+    ],
+  },
+  contrast: {
+    wanted: 0.6,
+    tests: [
+      { time: "5:00", gradient: 0.44 },
+      { time: "8:00", gradient: 0.6 },
+      { time: "12:00", gradient: 0.73 },
+    ],
+  },
 };
 
 export const demos = { gullrock, foghorn } as const;

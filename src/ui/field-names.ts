@@ -2,12 +2,13 @@
 // faults themselves all speak of fields, and none of them should speak in paths.
 
 import { processBaths } from "../trade/baths.ts";
+import { benchFieldWords } from "./bench-words.ts";
 import { isRowList, patternOf, rowOf } from "./fields.ts";
 import { type FieldWords, fieldWords, rowWords } from "./words.ts";
 
 export function wordsOf(path: string): FieldWords {
   const pattern = patternOf(path);
-  return (pattern && fieldWords[pattern]) ?? { label: path };
+  return (pattern && (fieldWords[pattern] ?? benchFieldWords[pattern])) ?? { label: path };
 }
 
 const bathLabels = new Map(

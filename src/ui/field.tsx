@@ -3,6 +3,7 @@
 import { useComputed } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
+import { benchChoices } from "./bench-words.ts";
 import { wordsOf } from "./field-names.ts";
 import { type FieldPattern, kindOf, patternOf } from "./fields.ts";
 import { choices, faultWords } from "./words.ts";
@@ -187,6 +188,9 @@ function describedBy(
 }
 
 function optionsOf(path: string): readonly (readonly [string, string])[] {
-  const options: Partial<Record<FieldPattern, { readonly [value: string]: string }>> = choices;
+  const options: Partial<Record<FieldPattern, { readonly [value: string]: string }>> = {
+    ...choices,
+    ...benchChoices,
+  };
   return Object.entries(options[patternOf(path) ?? "title"] ?? {});
 }

@@ -1,7 +1,7 @@
 // What is done to the worksheet as a whole: saved, opened, started afresh, undone; and the notice
 // that says what came of it. A file may also be dropped anywhere on the page.
 import { useEffect, useRef, useState } from "preact/hooks";
-import { FieldLinks } from "./answers.tsx";
+import { FieldLinks } from "./answer-parts.tsx";
 import { sheetWords } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
 

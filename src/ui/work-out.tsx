@@ -2,16 +2,21 @@
 // it; nothing is computed here.
 
 import { useComputed } from "@preact/signals";
-import type { ComponentChildren } from "preact";
 import { agitationAnswer } from "./answer-model.ts";
-import { Announcer, BathsAnswer, DevelopmentAnswer, MixAnswer } from "./answers.tsx";
+import { Warnings, Working } from "./answer-parts.tsx";
+import { Announcer, BathsAnswer } from "./answers.tsx";
 import { BathRows } from "./bath-rows.tsx";
+import { ContrastQuestion } from "./contrast-question.tsx";
 import { Choice, Field, Radios } from "./field.tsx";
 import { agitationParts } from "./fields.ts";
 import { Greeting, type GreetingProps } from "./greeting.tsx";
+import { LeafletQuestion } from "./leaflet-question.tsx";
+import { Question } from "./question.tsx";
 import { Rows } from "./rows.tsx";
 import { NoticeLine, SheetTools } from "./sheet-tools.tsx";
-import { cautions, more, questions } from "./words.ts";
+import { TankQuestion, TimeIt } from "./tank-question.tsx";
+import { WarmthQuestion } from "./warmth-question.tsx";
+import { cautions, questions } from "./words.ts";
 import { useWorkOut, WorkOutProvider } from "./work-out-context.ts";
 import type { WorkOut } from "./work-out-state.ts";
 
@@ -31,14 +36,16 @@ export function WorkOutPlace({ workOut, hearAPour }: WorkOutPlaceProps) {
       {/* Nothing is sent: the page has answered by the time Enter is pressed. */}
       <form class="sheet" autocomplete="off" onSubmit={(event) => event.preventDefault()}>
         <Films />
-        <Leaflet />
-        <Tank />
+        <LeafletQuestion />
+        <TankQuestion />
+        <WarmthQuestion />
         <Hands />
         <Clock />
         <Question id="baths" asks={questions.baths}>
           <BathRows />
           <BathsAnswer />
         </Question>
+        <ContrastQuestion />
         <Question id="voice" asks={questions.voice}>
           <div class="fields">
             <Choice path="voice.detail" width="middling" />
@@ -55,24 +62,6 @@ export function WorkOutPlace({ workOut, hearAPour }: WorkOutPlaceProps) {
       </form>
       <Announcer />
     </WorkOutProvider>
-  );
-}
-
-interface QuestionProps {
-  readonly id: string;
-  readonly asks: string;
-  /** A drawing, to stand beside on a wide screen and below on a narrow one. */
-  readonly beside?: ComponentChildren;
-  readonly children: ComponentChildren;
-}
-
-function Question({ id, asks, beside, children }: QuestionProps) {
-  return (
-    <section class="question" aria-labelledby={`asks-${id}`}>
-      <h2 id={`asks-${id}`}>{asks}</h2>
-      <div class="given">{children}</div>
-      {beside && <div class="beside">{beside}</div>}
-    </section>
   );
 }
 
@@ -102,67 +91,6 @@ function Films() {
   );
 }
 
-function Leaflet() {
-  return (
-    <Question id="developer" asks={questions.developer}>
-      <div class="fields">
-        <Field path="developer.label" width="middling" />
-        <Field path="developer.dilution" />
-      </div>
-      <Rows list="developer.leaflet">
-        {(row) => (
-          <>
-            <Field path={`${row}.temperature`} />
-            <Field path={`${row}.time`} />
-            <Field path={`${row}.exposureIndex`} />
-          </>
-        )}
-      </Rows>
-      <div class="fields">
-        <Field path="developer.temperature" width="middling" />
-      </div>
-      <details class="more">
-        <summary>{more.leaflet}</summary>
-        <div class="fields">
-          <Field path="developer.perDegree" />
-          <Field path="developer.perStop.pull" />
-          <Field path="developer.perStop.push" />
-          <Field path="developer.filmsBefore" />
-          <Field path="developer.perFilmBefore" />
-          <Choice path="baths.developer.afterwards" width="middling" />
-        </div>
-      </details>
-      <DevelopmentAnswer />
-    </Question>
-  );
-}
-
-function Tank() {
-  return (
-    <Question id="tank" asks={questions.tank}>
-      <div class="fields">
-        <Choice path="tank.method" width="middling" />
-        <Field path="tank.volume" />
-        <Field path="developer.stockPerFilm" />
-      </div>
-      <div class="fields">
-        <Field path="tank.pourIn" />
-        <Field path="tank.pourOut" />
-      </div>
-      <details class="more">
-        <summary>{more.tank}</summary>
-        <div class="fields">
-          <Field path="tank.handover" />
-          <Field path="tank.timeFactor" />
-          <Field path="tank.room" />
-          <Field path="tank.halfway" />
-        </div>
-      </details>
-      <MixAnswer />
-    </Question>
-  );
-}
-
 function Hands() {
   const { worksheet, plan } = useWorkOut();
   const inWords = useComputed(
@@ -177,8 +105,13 @@ function Hands() {
         {agitationParts.map((part) => (
           <Field key={part} path={`agitation.${part}`} />
         ))}
+        <TimeIt what="perInversion" />
       </div>
       {inWords && <p class="answer in-words">{inWords}</p>}
+      <div class="answer">
+        <Warnings topics={["hands"]} />
+        <Working about="hands" />
+      </div>
     </Question>
   );
 }

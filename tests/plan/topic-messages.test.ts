@@ -21,7 +21,7 @@ const made: readonly Warning[] = [
   warmth.neverReaches("68 °F", "70.5 °F", false),
   warmth.mayNotReach("68 °F"),
   warmth.takesLong("68 °F", "42:00"),
-  warmth.waitFor("68 °F", "4:30"),
+  warmth.waitFor("68 °F", "4:30", "3:50 to 5:40"),
   ...(["too-few", "one-time", "contradictory", "straight"] as const).map(contrast.contrastUnfit),
   ...(["too-few", "falls", "starts-above", "never-reaches", "too-short"] as const).map((why) =>
     contrast.wedgeUnread("Test 2, 7:00", why),

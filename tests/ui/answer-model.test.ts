@@ -5,24 +5,23 @@ import {
   bathTemperature,
   mixAnswer,
   spokenAnswer,
-  workingParts,
+  workingAbout,
 } from "../../src/ui/answer-model.ts";
 import { changed, foghorn, gullrock } from "../plan/worksheets.ts";
 
 describe("the working", () => {
-  test.each([gullrock, foghorn])(
-    "is cut into time, mix and baths, with no line lost: $title",
-    (it) => {
-      const plan = planOf(it);
-      const { time, mix, baths } = workingParts(plan);
-      expect([...time, ...mix, ...baths]).toEqual(plan.working);
-      expect(time.at(-1)?.label).toBe("Development");
-      expect(mix[0]?.label).toBe("Mix");
-      expect(baths.map(({ label }) => label)).toEqual(
-        plan.baths.filter(({ id }) => id !== "developer").map(({ label }) => label),
-      );
-    },
-  );
+  test.each([gullrock, foghorn])("is cut by question, with no line lost: $title", (it) => {
+    const plan = planOf(it);
+    const [time = [], mix = [], baths = [], ...rest] = (
+      ["time", "mix", "baths", "mixing", "tempering", "contrast", "hands"] as const
+    ).map((topic) => workingAbout(plan, topic));
+    expect([...time, ...mix, ...rest.flat(), ...baths]).toEqual(plan.working);
+    expect(time.at(-1)?.label).toBe("Development");
+    expect(mix[0]?.label).toBe("Mix");
+    expect(baths.map(({ label }) => label)).toEqual(
+      plan.baths.filter(({ id }) => id !== "developer").map(({ label }) => label),
+    );
+  });
 });
 
 describe("figures", () => {

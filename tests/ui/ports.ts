@@ -1,5 +1,6 @@
 // Stand-ins for the world of Work out: a store in memory, files caught as they are saved, a clock
 // that moves when the test says so.
+import type { KeptTank } from "../../src/logbook/tank-store.ts";
 import type { Found, KeptTexts } from "../../src/logbook/worksheet-store.ts";
 import type { Ports } from "../../src/ui/work-out-state.ts";
 
@@ -15,6 +16,7 @@ export function world(found: Found = { kind: "nothing" }, willKeep = true): Worl
   const kept: KeptTexts[] = [];
   const saved: { name: string; text: string }[] = [];
   let now = 0;
+  let tanks: readonly KeptTank[] = [];
   let waiting: { readonly at: number; readonly act: () => void }[] = [];
   return {
     kept,
@@ -27,6 +29,19 @@ export function world(found: Found = { kind: "nothing" }, willKeep = true): Worl
           return willKeep;
         },
       },
+      tanks: {
+        load: async () => ({ kind: "found", tanks }),
+        keep: async (tank) => {
+          if (willKeep) tanks = [...tanks.filter((it) => it.label !== tank.label), tank];
+          return willKeep;
+        },
+        remove: async (label) => {
+          tanks = tanks.filter((it) => it.label !== label);
+          return true;
+        },
+      },
+      // Noon of a day like any other, by whatever clock the machine keeps.
+      now: () => new Date(2026, 4, 14, 12).getTime() + now,
       saveFile: (name, text) => saved.push({ name, text }),
       after(ms, act) {
         const entry = { at: now + ms, act };

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { methods } from "../../src/trade/method.ts";
+import { benchFieldWords } from "../../src/ui/bench-words.ts";
 import { fieldKinds } from "../../src/ui/fields.ts";
 import * as words from "../../src/ui/words.ts";
 
@@ -11,7 +12,8 @@ describe("the words of the page", () => {
     const unseen = ["language", "process"];
     const shown = Object.keys(fieldKinds).filter((pattern) => !unseen.includes(pattern));
     expect(shown.length).toBeGreaterThan(40);
-    expect(Object.keys(words.fieldWords).sort()).toEqual(shown.sort());
+    const labelled = [...Object.keys(words.fieldWords), ...Object.keys(benchFieldWords)];
+    expect(labelled.sort()).toEqual(shown.sort());
   });
 
   test("every method of the trade can be chosen", () => {

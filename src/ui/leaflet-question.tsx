@@ -1,0 +1,76 @@
+// What does the leaflet say? Its rows typed or pasted, the bath's temperature, the answer with its
+// working, and the curve through the rows beside it.
+import { DevelopmentAnswer } from "./answers.tsx";
+import { benchMore } from "./bench-words.ts";
+import { Choice, Field } from "./field.tsx";
+import { late } from "./late.tsx";
+import { More } from "./more.tsx";
+import { PasteLeaflet } from "./paste-leaflet.tsx";
+import { Question } from "./question.tsx";
+import { Rows } from "./rows.tsx";
+import { more, questions } from "./words.ts";
+import { useWorkOut } from "./work-out-context.ts";
+
+const LeafletPicture = late(async () => (await import("./drawings.tsx")).LeafletPicture);
+
+export function LeafletQuestion() {
+  const worksheet = useWorkOut().worksheet.value;
+  return (
+    <Question
+      id="developer"
+      asks={questions.developer}
+      beside={worksheet && <LeafletPicture worksheet={worksheet} />}
+    >
+      <div class="fields">
+        <Field path="developer.label" width="middling" />
+        <Field path="developer.dilution" />
+      </div>
+      <Rows list="developer.leaflet">
+        {(row) => (
+          <>
+            <Field path={`${row}.temperature`} />
+            <Field path={`${row}.time`} />
+            <Field path={`${row}.exposureIndex`} />
+          </>
+        )}
+      </Rows>
+      <PasteLeaflet />
+      <div class="fields">
+        <Field path="developer.temperature" width="middling" />
+        <Field path="developer.soughtTime" width="middling" />
+      </div>
+      <details class="more">
+        <summary>{more.leaflet}</summary>
+        <div class="fields">
+          <Field path="developer.perDegree" />
+          <Field path="developer.perStop.pull" />
+          <Field path="developer.perStop.push" />
+          <Field path="developer.filmsBefore" />
+          <Field path="developer.perFilmBefore" />
+          <Choice path="baths.developer.afterwards" width="middling" />
+        </div>
+      </details>
+      <More
+        summary={benchMore.capacity}
+        holds={["developer.filmsPerLitre", "developer.kept", "developer.replenishPerFilm"]}
+      >
+        <div class="fields">
+          <Field path="developer.filmsPerLitre" />
+          <Field path="developer.kept" />
+          <Field path="developer.replenishPerFilm" />
+        </div>
+      </More>
+      <More summary={benchMore.inTank} holds={["developer.readings["]}>
+        <Rows list="developer.readings">
+          {(row) => (
+            <>
+              <Field path={`${row}.at`} />
+              <Field path={`${row}.temperature`} />
+            </>
+          )}
+        </Rows>
+      </More>
+      <DevelopmentAnswer />
+    </Question>
+  );
+}

@@ -1,0 +1,126 @@
+// What tank, and how much fills it? Its volume and a person's times with it, kept under a name; the
+// times can be measured by pressing along.
+import { useState } from "preact/hooks";
+import { MixAnswer } from "./answers.tsx";
+import { type Timed, timedField, withHands } from "./bench-acts.ts";
+import { benchMore, handsWords, tankWords } from "./bench-words.ts";
+import { Choice, Field } from "./field.tsx";
+import { nameOf } from "./field-names.ts";
+import { late } from "./late.tsx";
+import { More } from "./more.tsx";
+import { Question } from "./question.tsx";
+import { more, questions } from "./words.ts";
+import { useWorkOut } from "./work-out-context.ts";
+
+const PressAlong = late(async () => (await import("./press-along.tsx")).PressAlong);
+
+export function TankQuestion() {
+  return (
+    <Question id="tank" asks={questions.tank}>
+      <Shelf />
+      <div class="fields">
+        <Choice path="tank.method" width="middling" />
+        <Field path="tank.volume" />
+        <Field path="developer.stockPerFilm" />
+      </div>
+      <div class="fields">
+        <Field path="tank.pourIn" />
+        <TimeIt what="pourIn" />
+        <Field path="tank.pourOut" />
+        <TimeIt what="pourOut" />
+      </div>
+      <details class="more">
+        <summary>{more.tank}</summary>
+        <div class="fields">
+          <Field path="tank.handover" />
+          <Field path="tank.timeFactor" />
+          <Field path="tank.room" />
+          <Field path="tank.halfway" />
+        </div>
+      </details>
+      <More summary={benchMore.measured} holds={["tank.measured."]}>
+        <div class="fields">
+          <Field path="tank.measured.pourIn" />
+          <Field path="tank.measured.pourOut" />
+          <Field path="tank.measured.perInversion" />
+        </div>
+      </More>
+      <MixAnswer />
+    </Question>
+  );
+}
+
+/** The tanks kept in this browser, and what can be done with the one that stands here. */
+function Shelf() {
+  const { shelf, draft } = useWorkOut();
+  const tanks = shelf.tanks.value;
+  const label = (draft.value["tank.label"] ?? "").trim();
+  const isKept = tanks.some((it) => it.label === label);
+  return (
+    <div class="fields">
+      <Field path="tank.label" width="middling" />
+      <div class="field">
+        <button type="button" class="beside-field" onClick={() => void shelf.keep()}>
+          {tankWords.keep}
+        </button>
+      </div>
+      {tanks.length > 0 && (
+        <div class="field middling">
+          <label for="kept-tanks">{tankWords.choose}</label>
+          <select
+            id="kept-tanks"
+            value={isKept ? label : ""}
+            onChange={(event) => shelf.take(event.currentTarget.value)}
+          >
+            <option value="">{tankWords.none}</option>
+            {tanks.map((tank) => (
+              <option key={tank.label} value={tank.label}>
+                {tank.label}
+              </option>
+            ))}
+          </select>
+        </div>
+      )}
+      {isKept && (
+        <div class="field">
+          <button type="button" class="plain beside-field" onClick={() => void shelf.forget(label)}>
+            {tankWords.forget}
+            <span class="unseen"> {label}</span>
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+const measures = { pourIn: "pour-in", pourOut: "pour-out", perInversion: "inversion" } as const;
+
+/** Opens the sheet on which a time is taken by pressing along. */
+export function TimeIt({ what }: { readonly what: Timed }) {
+  const workOut = useWorkOut();
+  const [open, setOpen] = useState(false);
+  const name = nameOf(timedField[what]);
+
+  function keep(times: readonly number[]): void {
+    const next = withHands(workOut.draft.value, what, times);
+    workOut.put(next, handsWords.kept(name, next[timedField[what]] ?? ""));
+    setOpen(false);
+  }
+
+  return (
+    <div class="field">
+      <button type="button" class="beside-field" onClick={() => setOpen(true)}>
+        {handsWords.measure}
+        <span class="unseen">: {name}</span>
+      </button>
+      {open && (
+        <PressAlong
+          what={measures[what]}
+          now={() => performance.now()}
+          keep={keep}
+          leave={() => setOpen(false)}
+        />
+      )}
+    </div>
+  );
+}
