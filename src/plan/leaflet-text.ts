@@ -5,7 +5,7 @@ import { readTypedTemperature, type Temperature, toCelsius } from "../units/temp
 import { numberFrom, plainText, typedNumber } from "../units/typed-text.ts";
 import type { LeafletRow } from "./worksheet.ts";
 
-export interface LineFault {
+interface LineFault {
   /** From 1, blank lines counted. */
   readonly line: number;
   readonly text: string;

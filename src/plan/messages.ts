@@ -1,6 +1,7 @@
 // Every warning about the time, the mix and the voice: what is the matter, why it matters, what would do.
 // Apart from the code that finds them, so that they are read, translated and tested as words. The other
-// warnings stand by their topic in bath-messages.ts, warmth-messages.ts and contrast-messages.ts.
+// warnings stand by their topic in bath-messages.ts, warmth-messages.ts and contrast-messages.ts. It goes
+// past 200 lines because each message is a sentence of its own.
 import { writeClockTime } from "../units/clock-time.ts";
 import {
   inDegreesOf,

@@ -4,7 +4,12 @@ import { temperatureAfter } from "../trade/drift.ts";
 import { bathFor, iceFor } from "../trade/ice.ts";
 import type { Fitted, Reach } from "../trade/tempering.ts";
 import { timeAt } from "../trade/time-temperature.ts";
-import { readTimeOfDay, writeClockTime, writeTimeOfDay } from "../units/clock-time.ts";
+import {
+  readTimeOfDay,
+  writeAboutTime,
+  writeClockTime,
+  writeTimeOfDay,
+} from "../units/clock-time.ts";
 import { degreesOf, writeDegrees, writeTemperature, writeTenths } from "../units/temperature.ts";
 import { toMillilitres } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
@@ -55,9 +60,9 @@ function fittedLines(plan: TemperingPlan, fit: Fitted, reach: Reach): readonly W
   const cooling = {
     label: "It goes",
     expression:
-      `${room} + (${start} − ${room}) × 2^(−minutes / ${halfway}), half-way to ${writeTenths(like, drift.room)} every ${halfway} min; ` +
+      `${room} + (${start} − ${room}) × 2^(−minutes / ${halfway}), half-way to ${writeTenths(like, drift.room)} every ${halfway} min; it may settle from ${degreesOf(like, settles.from)} to ${writeTenths(like, settles.to)}; ` +
       `the readings lie ${writeDegrees(like, misfit)} off it in the mean`,
-    result: `settles at ${room} (${degreesOf(like, settles.from)} to ${writeTenths(like, settles.to)})`,
+    result: `settles at ${writeTenths(like, drift.room)}`,
   };
   return [cooling, ...reachLines(plan, fit, reach), ...bathLines(plan, fit, last.seconds)];
 }
@@ -78,8 +83,8 @@ function reachLines(plan: TemperingPlan, { drift }: Fitted, reach: Reach): reado
       label: `At ${writeTemperature(wish.target)}`,
       expression:
         `${writeNumber(drift.halfway, 1)} min × log2((${start} − ${room}) / (${goal} − ${room})) = ${writeNumber(reach.at / 60, 1)} min on the readings' clock; ` +
-        `what the thermometer leaves open: ${range}`,
-      result: `about ${aboutTime(reach.at)}${onTheWall(plan, reach.at)}`,
+        `what the thermometer leaves open: ${range}${onTheWall(plan, reach.at)}`,
+      result: `about ${aboutTime(reach.at)}`,
     },
   ];
 }
@@ -171,17 +176,15 @@ function asksIce({ wish, target }: TemperingPlan, settles: number): boolean {
   return target < settles && wish.bathVolume === undefined;
 }
 
-/** To ten seconds, a minute where it is long: no false second. `"much later"` past a day. */
+/** `"much later"` past a day. */
 function aboutTime(seconds: number): string {
-  if (seconds > 86_400) return "much later";
-  const step = seconds < 1800 ? 10 : 60;
-  return writeClockTime(Math.max(Math.round(seconds / step) * step, 0));
+  return seconds > 86_400 ? "much later" : writeAboutTime(seconds);
 }
 
 function onTheWall({ wish }: TemperingPlan, seconds: number): string {
   if (wish.began === undefined) return "";
   const began = readTimeOfDay(wish.began);
   return began.kind === "read"
-    ? `, by the clock ${writeTimeOfDay(began.seconds + Math.round(seconds / 10) * 10)}`
+    ? `; by the wall that is ${writeTimeOfDay(began.seconds + Math.round(seconds / 10) * 10)}`
     : "";
 }

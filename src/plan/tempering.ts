@@ -32,7 +32,7 @@ function readable({ readings }: TemperingWish): number {
   return readings.some(({ temperature }) => "c" in temperature) ? readTo : readTo / 1.8;
 }
 
-export function readingsOf(rows: readonly ThermometerRow[]): readonly ThermometerReading[] {
+function readingsOf(rows: readonly ThermometerRow[]): readonly ThermometerReading[] {
   return rows
     .map(({ at, temperature }) => {
       const time = readClockTime(at);

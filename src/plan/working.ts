@@ -106,9 +106,16 @@ function bathLines(worksheet: Worksheet, { baths }: Planned): WorkingLine[] {
 
 const unsaid = "the usual time, since none was given";
 
+const given = "as given";
+
+/** Whether a line tells no more than what was put in, as a table of times does already. */
+export function isTold({ expression }: WorkingLine): boolean {
+  return expression === given || expression === unsaid;
+}
+
 function bathExpression(worksheet: Worksheet, wish: BathWish): string {
   if (wish.fills) return fillsExpression(worksheet, wish.fills);
-  return fixingExpression(wish) ?? (wish.time === undefined ? unsaid : "as given");
+  return fixingExpression(wish) ?? (wish.time === undefined ? unsaid : given);
 }
 
 function fillsExpression(worksheet: Worksheet, fills: readonly number[]): string {

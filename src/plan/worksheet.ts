@@ -76,7 +76,7 @@ export interface Developer {
 }
 
 /** The tank's own times as measured by pressing along, seconds, one entry a try. */
-export interface MeasuredHands {
+interface MeasuredHands {
   readonly pourIn?: readonly number[];
   readonly pourOut?: readonly number[];
   readonly perInversion?: readonly number[];

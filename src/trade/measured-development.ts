@@ -16,7 +16,7 @@ export interface DriftAfter {
 }
 
 /** Between two readings, or up to the end where that comes first. */
-export interface Stretch {
+interface Stretch {
   readonly from: TankReading;
   readonly to: TankReading;
   /** Of the whole development, done in this stretch. */

@@ -19,7 +19,7 @@ export interface Wanted {
 }
 
 /** Grams; what the pours weigh as water. */
-export interface Weights {
+interface Weights {
   readonly total: number;
   readonly stock: number;
   readonly water: number;

@@ -1,6 +1,6 @@
 // What stands beneath any answer: its working as ruled lines, what to look at first, what keeps it away.
 // Apart from the answers themselves, because every question of the page has these and nothing else alike.
-import type { Topic } from "../plan/line.ts";
+import type { Topic, WorkingLine } from "../plan/line.ts";
 import { warningsAbout, workingAbout } from "./answer-model.ts";
 import { nameOf } from "./field-names.ts";
 import { type Aside, asideOf } from "./fields.ts";
@@ -8,10 +8,16 @@ import { goToField } from "./go-to-field.ts";
 import { answerWords, faultWords } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
+interface WorkingProps {
+  readonly about: Topic;
+  /** Lines that stand elsewhere already. */
+  readonly unlike?: (line: WorkingLine) => boolean;
+}
+
 /** The working of one question, as ruled lines; nothing where there is none. */
-export function Working({ about }: { readonly about: Topic }) {
+export function Working({ about, unlike = () => false }: WorkingProps) {
   const { plan } = useWorkOut();
-  const lines = plan.value ? workingAbout(plan.value, about) : [];
+  const lines = (plan.value ? workingAbout(plan.value, about) : []).filter((line) => !unlike(line));
   if (lines.length === 0) return null;
   return (
     <ol class="working" aria-label={answerWords.working}>

@@ -2,6 +2,7 @@
 // working as ruled lines, with what to look at first above them.
 import { useComputed } from "@preact/signals";
 import { useEffect, useState } from "preact/hooks";
+import { isTold } from "../plan/working.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import {
   bathAgitation,
@@ -95,7 +96,7 @@ export function BathsAnswer() {
           ))}
         </tbody>
       </table>
-      <Working about="baths" />
+      <Working about="baths" unlike={isTold} />
     </div>
   );
 }

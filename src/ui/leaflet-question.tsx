@@ -1,16 +1,16 @@
 // What does the leaflet say? Its rows typed or pasted, the bath's temperature, the answer with its
 // working, and the curve through the rows beside it.
 import { DevelopmentAnswer } from "./answers.tsx";
-import { benchMore } from "./bench-words.ts";
+import { benchMore, pasteWords } from "./bench-words.ts";
 import { Choice, Field } from "./field.tsx";
 import { late } from "./late.tsx";
 import { More } from "./more.tsx";
-import { PasteLeaflet } from "./paste-leaflet.tsx";
 import { Question } from "./question.tsx";
 import { Rows } from "./rows.tsx";
 import { more, questions } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
+const PasteLeaflet = late(async () => (await import("./paste-leaflet.tsx")).PasteLeaflet);
 const LeafletPicture = late(async () => (await import("./drawings.tsx")).LeafletPicture);
 
 export function LeafletQuestion() {
@@ -34,7 +34,10 @@ export function LeafletQuestion() {
           </>
         )}
       </Rows>
-      <PasteLeaflet />
+      <details class="more">
+        <summary>{pasteWords.more}</summary>
+        <PasteLeaflet />
+      </details>
       <div class="fields">
         <Field path="developer.temperature" width="middling" />
         <Field path="developer.soughtTime" width="middling" />

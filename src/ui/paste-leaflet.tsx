@@ -23,34 +23,31 @@ export function PasteLeaflet() {
   }
 
   return (
-    <details class="more">
-      <summary>{words.more}</summary>
-      <div class="paste">
-        <label for="paste-leaflet">{words.label}</label>
-        <p class="meaning" id="paste-leaflet:why">
-          {words.why}
-        </p>
-        <textarea
-          id="paste-leaflet"
-          rows={6}
-          spellcheck={false}
-          value={text}
-          aria-describedby="paste-leaflet:why paste-leaflet:faults"
-          aria-invalid={shown.length > 0 || empty}
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
-        <div id="paste-leaflet:faults" aria-live="polite">
-          {shown.map(({ line, text: typed, may }) => (
-            <p key={line} class="fault">
-              {words.fault(line, typed, may)}
-            </p>
-          ))}
-          {empty && <p class="fault">{words.nothing}</p>}
-        </div>
-        <button type="button" onClick={fill}>
-          {words.fill}
-        </button>
+    <div class="paste">
+      <label for="paste-leaflet">{words.label}</label>
+      <p class="meaning" id="paste-leaflet:why">
+        {words.why}
+      </p>
+      <textarea
+        id="paste-leaflet"
+        rows={6}
+        spellcheck={false}
+        value={text}
+        aria-describedby="paste-leaflet:why paste-leaflet:faults"
+        aria-invalid={shown.length > 0 || empty}
+        onInput={(event) => setText(event.currentTarget.value)}
+      />
+      <div id="paste-leaflet:faults" aria-live="polite">
+        {shown.map(({ line, text: typed, may }) => (
+          <p key={line} class="fault">
+            {words.fault(line, typed, may)}
+          </p>
+        ))}
+        {empty && <p class="fault">{words.nothing}</p>}
       </div>
-    </details>
+      <button type="button" onClick={fill}>
+        {words.fill}
+      </button>
+    </div>
   );
 }

@@ -1,7 +1,6 @@
 // What a person's own hands take, measured by pressing along three times; three times in seconds out.
-// The sheet over everything stands here too, for whatever else is done with wet hands; that is why
-// it goes past 200 lines.
-import type { ComponentChildren, Ref } from "preact";
+// Past 200 lines because the press, the clock and the result are one screen.
+import type { Ref } from "preact";
 import { useEffect, useId, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { isUneven, paceOf } from "../trade/hands.ts";
 import {
@@ -18,6 +17,7 @@ import {
   timesOf,
   turns,
 } from "./press-along-model.ts";
+import { isOnOther, pressOf, WetDialog } from "./wet-dialog.tsx";
 import { pressAlongWords as words } from "./wet-words.ts";
 import "./wet.css";
 
@@ -206,89 +206,3 @@ function everyFrame(show: () => void): () => void {
 
 /** ms since an event happened, which a busy page hears of late. */
 const ago = (event: Event): number => Math.max(0, performance.now() - event.timeStamp);
-
-/** Whether a key was meant for another control than the main one. */
-export function isOnOther(event: KeyboardEvent, main: HTMLElement | null): boolean {
-  const control = event.target instanceof Element ? event.target.closest("button, a") : null;
-  return control !== null && control !== main;
-}
-
-/** What makes a button take a press as the finger comes down, and once. */
-export function pressOf(press: (event: Event) => void) {
-  return {
-    onPointerDown(event: PointerEvent) {
-      if (event.isPrimary && event.button === 0) press(event);
-    },
-    // A press that came from neither finger nor key: assistive technology acts by click alone.
-    onClick(event: MouseEvent) {
-      if (event.detail === 0) press(event);
-    },
-  };
-}
-
-interface WetDialogProps {
-  readonly label: string;
-  readonly leave: () => void;
-  /** Takes a key, or returns false to leave it to the browser. Escape is taken already. */
-  readonly keys: (event: KeyboardEvent) => boolean;
-  readonly children: ComponentChildren;
-}
-
-/** A sheet over everything, open as long as it is there. Focus goes back to where it was before. */
-export function WetDialog({ label, leave, keys, children }: WetDialogProps) {
-  const sheet = useRef<HTMLDialogElement>(null);
-  const latest = useRef({ leave, keys });
-  latest.current = { leave, keys };
-  const gone = useRef(false);
-
-  useLayoutEffect(() => {
-    const opener = document.activeElement;
-    const it = sheet.current;
-    // An older browser has no such sheet: there it is open all the same, and lies above by its style.
-    if (typeof it?.showModal === "function") it.showModal();
-    else it?.setAttribute("open", "");
-    return () => {
-      gone.current = true;
-      if (typeof it?.close === "function") it.close();
-      if (opener instanceof HTMLElement) opener.focus();
-    };
-  }, []);
-
-  useEffect(() => {
-    // A key whose coming down was taken is taken until it is up: some browsers press by its coming up.
-    const held = new Set<string>();
-    function keyDown(event: KeyboardEvent): void {
-      if (event.ctrlKey || event.altKey || event.metaKey) return;
-      if (event.key === "Escape") latest.current.leave();
-      else if (!latest.current.keys(event)) return;
-      held.add(event.key);
-      event.preventDefault();
-    }
-    function keyUp(event: KeyboardEvent): void {
-      if (held.delete(event.key)) event.preventDefault();
-    }
-    window.addEventListener("keydown", keyDown);
-    window.addEventListener("keyup", keyUp);
-    return () => {
-      window.removeEventListener("keydown", keyDown);
-      window.removeEventListener("keyup", keyUp);
-    };
-  }, []);
-
-  return (
-    <dialog
-      ref={sheet}
-      class="wet"
-      aria-label={label}
-      onCancel={(event) => {
-        event.preventDefault();
-        leave();
-      }}
-      onClose={() => {
-        if (!gone.current) leave();
-      }}
-    >
-      {children}
-    </dialog>
-  );
-}

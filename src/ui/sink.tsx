@@ -3,8 +3,8 @@
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { writeClockTime } from "../units/clock-time.ts";
 import { type Temperature, writeTemperature } from "../units/temperature.ts";
-import { isOnOther, pressOf, WetDialog } from "./press-along.tsx";
 import { type SinkKey, sinkAt, touch } from "./sink-model.ts";
+import { isOnOther, pressOf, WetDialog } from "./wet-dialog.tsx";
 import { sinkWords as words } from "./wet-words.ts";
 import "./wet.css";
 

@@ -2,7 +2,7 @@
 // because it looks ahead: what is read and what is only expected share one clock.
 import { type Drift, temperatureAfter } from "../trade/drift.ts";
 import type { Range, ThermometerReading } from "../trade/tempering.ts";
-import { writeClockTime } from "../units/clock-time.ts";
+import { writeAboutTime, writeClockTime } from "../units/clock-time.ts";
 import { inDegreesOf, type Temperature, writeTemperature } from "../units/temperature.ts";
 import { clockAxis, degreeAxis, unitOf } from "./curve-axes.ts";
 import type { CurveDrawing } from "./curve-model.ts";
@@ -70,7 +70,7 @@ export function temperingDrawing(given: TemperingCurve): CurveDrawing {
               x: within(reach.at),
               y: target,
               sign: "today",
-              label: writeClockTime(reach.at - zero),
+              label: writeAboutTime(reach.at - zero),
             } as const,
           ]
         : []),
@@ -107,8 +107,8 @@ function lastShown({ readings, drift, reach }: TemperingCurve): number {
 
 /** `"11:20 to 15:00"`, or `"from 11:20"` where nobody can say how long it may take. */
 function interval({ from, to }: Range, zero: number): string {
-  const start = writeClockTime(Math.max(0, from - zero));
-  return Number.isFinite(to) ? words.between(start, writeClockTime(to - zero)) : words.since(start);
+  const start = writeAboutTime(Math.max(0, from - zero));
+  return Number.isFinite(to) ? words.between(start, writeAboutTime(to - zero)) : words.since(start);
 }
 
 function said({ readings, target, reach, settles, like }: TemperingCurve): string {
@@ -127,7 +127,7 @@ function said({ readings, target, reach, settles, like }: TemperingCurve): strin
           ),
   ];
   if (reach) {
-    const at = writeClockTime(Math.max(0, reach.at - zero));
+    const at = writeAboutTime(Math.max(0, reach.at - zero));
     parts.push(words.reaches(written(target, like), at, interval(reach, zero)));
   }
   if (settles) parts.push(words.settling(written(settles.from, like), written(settles.to, like)));

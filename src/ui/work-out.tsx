@@ -2,23 +2,29 @@
 // it; nothing is computed here.
 
 import { useComputed } from "@preact/signals";
+import { Fragment } from "preact";
 import { agitationAnswer } from "./answer-model.ts";
 import { Warnings, Working } from "./answer-parts.tsx";
 import { Announcer, BathsAnswer } from "./answers.tsx";
 import { BathRows } from "./bath-rows.tsx";
-import { ContrastQuestion } from "./contrast-question.tsx";
 import { Choice, Field, Radios } from "./field.tsx";
 import { agitationParts } from "./fields.ts";
 import { Greeting, type GreetingProps } from "./greeting.tsx";
+import { late } from "./late.tsx";
 import { LeafletQuestion } from "./leaflet-question.tsx";
 import { Question } from "./question.tsx";
 import { Rows } from "./rows.tsx";
 import { NoticeLine, SheetTools } from "./sheet-tools.tsx";
 import { TankQuestion, TimeIt } from "./tank-question.tsx";
-import { WarmthQuestion } from "./warmth-question.tsx";
 import { cautions, questions } from "./words.ts";
 import { useWorkOut, WorkOutProvider } from "./work-out-context.ts";
 import type { WorkOut } from "./work-out-state.ts";
+
+// Beneath the first screen, and fetched as it stands.
+const WarmthQuestion = late(async () => (await import("./warmth-question.tsx")).WarmthQuestion);
+const ContrastQuestion = late(
+  async () => (await import("./contrast-question.tsx")).ContrastQuestion,
+);
 
 /** Offered as suggestions; any size that the reader takes can be typed. */
 const commonSizes = ["135-36", "135-24", "120", "220", "4x5in", "8x10in"];
@@ -103,9 +109,11 @@ function Hands() {
     <Question id="hands" asks={questions.hands}>
       <div class="fields">
         {agitationParts.map((part) => (
-          <Field key={part} path={`agitation.${part}`} />
+          <Fragment key={part}>
+            <Field path={`agitation.${part}`} />
+            {part === "perInversion" && <TimeIt what="perInversion" />}
+          </Fragment>
         ))}
-        <TimeIt what="perInversion" />
       </div>
       {inWords && <p class="answer in-words">{inWords}</p>}
       <div class="answer">

@@ -25,6 +25,12 @@ export function readClockTime(text: string): TimeReading {
     : { kind: "unread", may: `${clockTimeMay}, no longer than 24 hours` };
 }
 
+/** To ten seconds, to the minute from half an hour on: what a thermometer's answer is good for. 0 at least. */
+export function writeAboutTime(seconds: number): string {
+  const step = seconds < 1800 ? 10 : 60;
+  return writeClockTime(Math.max(Math.round(seconds / step) * step, 0));
+}
+
 /** `"h:mm"` or `"h:mm:ss"` by the 24-hour clock. */
 export const timeOfDayPattern = /^(?:[01]?\d|2[0-3]):[0-5]\d(?::[0-5]\d)?$/;
 
