@@ -1,6 +1,6 @@
 // Ports in, the living worksheet out: what is typed, what it reads as, and the acts a person can do
-// to it. The only place where the draft changes; the screen calls these and shows the signals. Past
-// 200 lines because every act is here.
+// to it. The only place where the draft changes; the screen calls these and shows the signals.
+// Past 200 lines because every act is here.
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { TankStore } from "../logbook/tank-store.ts";
 import type { WorksheetStore } from "../logbook/worksheet-store.ts";
