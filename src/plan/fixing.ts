@@ -30,7 +30,7 @@ export function fixerLines(worksheet: Worksheet): readonly WorkingLine[] {
   return [
     {
       label: "Fixer's life",
-      expression: `it cleared in ${clearing.fresh} when fresh: ${now} / ${fresh}; at ${spentAt} times it is spent`,
+      expression: `it cleared in ${clearing.fresh} when fresh: ${now} / ${fresh} = ${writeNumber(slowing(now, fresh))}; at ${spentAt} times it is spent`,
       result: `${writeNumber(slowing(now, fresh))} times`,
     },
   ];

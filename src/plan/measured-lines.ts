@@ -40,14 +40,13 @@ function lastLine(like: Temperature, measured: Measured): WorkingLine {
   if (left === 0) {
     return { label, expression: "the whole is done before the last reading", result };
   }
-  const rest = writeNumber(seconds - last.seconds, 1);
   const [now, part] = [writeNumber(last.seconds, 1), writeNumber(left, 4)];
   const at = writeTenths(like, last.celsius);
   if (!after) {
     const whole = writeNumber(timeAt(curve, last.celsius), 1);
     return {
       label,
-      expression: `${part} is left, at ${at} as last read: ${now} s + ${part} × ${whole} s = ${now} + ${rest} = ${writeNumber(seconds, 1)} s`,
+      expression: `${part} is left, at ${at} as last read: ${now} s + ${part} × ${whole} s = ${writeNumber(seconds, 1)} s`,
       result,
     };
   }

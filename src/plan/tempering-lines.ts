@@ -110,14 +110,15 @@ function bathLines(plan: TemperingPlan, { drift }: Fitted, now: number): readonl
 function iceLines({ wish, fit }: TemperingPlan, to: number): readonly WorkingLine[] {
   if (wish.bathVolume === undefined || fit.kind !== "fitted" || fit.bath === null) return [];
   const [water, from] = [toMillilitres(wish.bathVolume), fit.bath];
-  const ice = iceFor({ water, from, to });
+  // Of the temperature as it is told, so that the sum can be done again.
+  const ice = iceFor({ water, from, to: Math.round(to * 10) / 10 });
   if (ice === null) return [];
   const [a, b] = [writeNumber(from, 1), writeNumber(to, 1)];
   return [
     {
       label: "Ice for it",
       expression: `${writeNumber(water)} g of water from ${a} °C to ${b} °C: ${writeNumber(water)} × (${a} − ${b}) / (79.7 + ${b})`,
-      result: `${writeNumber(Math.round(ice / 10) * 10)} g`,
+      result: `${writeNumber(Math.round(ice / 5) * 5)} g`,
     },
   ];
 }

@@ -24,13 +24,11 @@ export interface TemperingPlan {
   readonly last: ThermometerReading;
 }
 
-/** A thermometer is read to half a degree of its own scale, so it is good to a quarter either way; common practice. */
-const readTo = 0.25;
-
-/** °C: the coarsest of the scales used. */
-function readable({ readings }: TemperingWish): number {
-  return readings.some(({ temperature }) => "c" in temperature) ? readTo : readTo / 1.8;
-}
+/**
+ * °C, standard deviation of one reading: half a degree on the scale, a bath not quite stirred. Common
+ * practice. The same in °F, so that the scale someone reads changes no answer.
+ */
+const readable = 0.2;
 
 function readingsOf(rows: readonly ThermometerRow[]): readonly ThermometerReading[] {
   return rows
@@ -48,14 +46,14 @@ export function temperingOf(wish: TemperingWish): TemperingPlan {
   if (!last) throw new Error("a worksheet's tempering has a reading");
   const target = toCelsius(wish.target);
   const bath = wish.bath === undefined ? null : toCelsius(wish.bath);
-  const fit = fitCooling(readings, bath, readable(wish));
+  const fit = fitCooling(readings, bath, readable);
   const reach = fit.kind === "fitted" ? whenAt(fit, target) : null;
   return { wish, readings, target, fit, reach, last };
 }
 
 /** Whether it stands so near its target that no thermometer could tell. */
-export function isThere({ last, target, wish }: TemperingPlan): boolean {
-  return Math.abs(last.celsius - target) <= 2 * readable(wish) + 1e-9;
+export function isThere({ last, target }: TemperingPlan): boolean {
+  return Math.abs(last.celsius - target) <= 2 * readable + 1e-9;
 }
 
 /** Whether the target lies on the way: the developer moves toward it and not away. */

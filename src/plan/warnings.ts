@@ -91,7 +91,8 @@ function temperatureWarnings(
   // The first is the mixed bath's own, of which more has been said above.
   for (const { celsius: read } of measured?.readings.slice(1) ?? []) {
     const off = beyond(base.rows, read);
-    if (!off || off.degrees <= Math.max(carefulBeyond, outside?.degrees ?? 0)) continue;
+    const borne = Math.max(carefulBeyond, outside?.degrees ?? 0) + sameTemperature;
+    if (!off || off.degrees <= borne) continue;
     const degrees = read - off.nearest;
     const inTank = inDegreesOf(bath, read);
     found.push(messages.readingExtrapolated({ bath: inTank, nearest: off.nearest, degrees }));

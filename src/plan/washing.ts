@@ -77,12 +77,12 @@ export function washLines(
   return [
     {
       label: "Carried into the wash",
-      expression: `${own(kept)} of fixer with ${writeNumber(thiosulfate)} g of thiosulfate a litre: ${writeNumber(grams, 3)} g on ${writeNumber(area / 10_000, 4)} m² of film`,
+      expression: `${own(kept)} of fixer with ${writeNumber(thiosulfate)} g of thiosulfate a litre: ${writeNumber(grams, 3)} g / ${writeNumber(area / 10_000, 4)} m² of film = ${from} g/m²`,
       result: `${from} g/m²`,
     },
     {
       label: "Left by the wash",
-      expression: `${wayWords(way, volume(fill))}, if each soak comes to rest with the water in the film: ${after}; the limit is ${residueLimit} g/m²`,
+      expression: `${wayWords(way, volume(fill))}, if each soak comes to rest with the water in the film: ${after} = ${writeNumber(left, 4)}; the limit is ${residueLimit} g/m²`,
       result: residue(left),
     },
     neededLine(plan, volume(fill)),
@@ -104,14 +104,15 @@ function neededLine({ kept, fill, carried, way }: WashPlan, each: string): Worki
     const first = writeNumber(carried * leftByChanges(kept, fill, 1), 4);
     return {
       label: "Minutes needed",
-      expression: `the first fill leaves ${first} g/m²; ln(${first} / ${residueLimit}) × ${whole} / ${writeNumber(flow, 1)}`,
+      expression: `the first fill leaves ${first} g/m²; ln(${first} / ${residueLimit}) × ${whole} / ${writeNumber(flow, 1)} = ${writeNumber(minutes)} min`,
       result: minutes > 0 ? writeClockTime(Math.ceil(minutes * 60)) : "none",
     };
   }
   const changes = changesFor(kept, fill, carried, residueLimit);
+  const exact = Math.log(carried / residueLimit) / Math.log((kept + fill) / kept);
   return {
     label: "Changes needed",
-    expression: `ln(${writeNumber(carried)} / ${residueLimit}) / ln(${whole} / ${k}), rounded up, with fills of ${each}`,
+    expression: `ln(${writeNumber(carried)} / ${residueLimit}) / ln(${whole} / ${k}) = ${writeNumber(exact)}, rounded up, with fills of ${each}`,
     result: changes === 1 ? "1 change" : `${changes} changes`,
   };
 }

@@ -36,6 +36,9 @@ export type Mixing =
   /** Some temperature lies outside 0 to 100 °C, where this is no water. */
   | { readonly kind: "no-water" };
 
+/** °C: 32 °F typed is 0 °C to rounding. */
+const hair = 1e-6;
+
 /** °C; taps closer than this are one. */
 const sameTap = 0.05;
 
@@ -48,7 +51,7 @@ const sameTap = 0.05;
  * nearly cancels by volume. Good to about half a degree (common practice); so stir, measure, correct.
  */
 export function mixingFor({ total, celsius, stock, cold, hot }: Wanted): Mixing {
-  if ([celsius, stock.celsius, cold, hot].some((it) => waterDensity(it) === null)) {
+  if ([celsius, stock.celsius, cold, hot].some((it) => it < -hair || it > 100 + hair)) {
     return { kind: "no-water" };
   }
   const whole = weightOf({ millilitres: total, celsius });

@@ -63,6 +63,8 @@ const leastSpan = 60;
 const turnsBy = 5;
 /** In errors: from here on it is not chance. */
 const tooFar = 3;
+/** °C: a temperature typed in °F is the one typed in °C to rounding, at an edge too. */
+const hair = 1e-6;
 
 /**
  * The curve of Newton's cooling through readings of a developer, by least squares.
@@ -89,7 +91,7 @@ export function fitCooling(
   const times = new Set(inOrder.map(({ seconds }) => seconds)).size;
   if (!first || !last || times < (known === null ? 3 : 2)) return unfit("too-few");
   if (last.seconds - first.seconds < leastSpan) return unfit("too-close");
-  const turns = turnings(inOrder, turnsBy * error);
+  const turns = turnings(inOrder, turnsBy * error + hair);
   if (turns > 0) return unfit(turns > 1 ? "noisy" : "contradictory");
   const { slope, spread } = straight(inOrder);
   if (slope ** 2 * spread <= likely * error ** 2) return unfit("still");
@@ -144,7 +146,7 @@ const sameShare = 1e-9;
 export function whenAt(fit: Fitted, target: number): Reach {
   const { drift, settles, misfit, readings, bath, readable } = fit;
   const sinks = drift.start > drift.room;
-  const beyond = sinks ? target < settles.from : target > settles.to;
+  const beyond = sinks ? target < settles.from - hair : target > settles.to + hair;
   if (beyond) return { kind: "never", nearest: drift.room, range: settles };
   const points = pointsOf(readings, bath);
   const limit = limitOf(misfit ** 2 * points.length, readable, points.length);
@@ -153,7 +155,7 @@ export function whenAt(fit: Fitted, target: number): Reach {
   const first = readings[0]?.seconds ?? 0;
   const share = (target - drift.room) / (temperatureAfter(drift, first) - drift.room);
   const at = share > sameShare ? first - 60 * drift.halfway * Math.log2(share) : null;
-  const open = sinks ? target <= settles.to : target >= settles.from;
+  const open = sinks ? target <= settles.to + hair : target >= settles.from - hair;
   const step = drift.halfway * 4;
   if (open || at === null) return { kind: "unsure", from: edge(fits, at ?? rest, -rest, step), at };
   return {

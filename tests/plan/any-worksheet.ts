@@ -38,12 +38,93 @@ const some = <T extends object>(fields: { [Field in keyof T]: fc.Arbitrary<T[Fie
 
 const label = fc.constantFrom("Gullrock 125", "Foghorn 400", " ½ roll, „Nebel“ ");
 
+const clockReading = fc
+  .integer({ min: 0, max: 7200 })
+  .map((s) => `${Math.floor(s / 60)}:${String(s % 60).padStart(2, "0")}`);
+
+/** °C in tenths, as people read them: nearer to an edge than any thermometer is no case of the trade. */
+const tenths = (min: number, max: number) =>
+  fc.integer({ min: min * 10, max: max * 10 }).map((it) => ({ c: it / 10 }));
+
+/** Readings at times of their own, so that no two disagree. */
+const readings = fc.uniqueArray(fc.record({ at: clockReading, temperature: tenths(-10, 110) }), {
+  minLength: 1,
+  maxLength: 6,
+  selector: (row) => row.at,
+});
+
+/** A count says something only beside a capacity, so they come together. */
+const capacity = fc.oneof(
+  fc.constant({}),
+  fc.record(
+    { filmsPerLitre: real(0.01, 10_000), filmsBefore: real(0, 10_000), kept: volume },
+    { requiredKeys: ["filmsPerLitre"] },
+  ),
+);
+
+const clearing = fc.record(
+  { time: clockTime, fresh: clockTime, times: fc.constantFrom(2, 3) },
+  { requiredKeys: ["time"] },
+);
+
+/** The graduate's marks are given: where they are not, they go by the unit that the tank is told in. */
+const mixing = fc
+  .record({
+    target: tenths(-10, 110),
+    stock: tenths(-10, 110),
+    taps: fc.tuple(tenths(0, 100), tenths(0, 100)),
+    mark: fc.constantFrom({ ml: 5 }, { flOz: 0.25 }),
+  })
+  .map(({ taps: [a, b], ...rest }) => ({
+    ...rest,
+    ...(a.c < b.c ? { cold: a, hot: b } : { cold: b, hot: a }),
+  }));
+
+const tempering = fc.record(
+  {
+    target: tenths(-10, 110),
+    readings,
+    bath: tenths(-10, 110),
+    began: fc.constantFrom("0:00", "19:05", "23:59:59"),
+  },
+  { requiredKeys: ["target", "readings"] },
+);
+
+const contrast = fc.record(
+  {
+    tests: fc.array(
+      fc.oneof(
+        fc.record({ time: clockTime, gradient: real(0.01, 5) }),
+        fc.record({
+          time: clockTime,
+          densities: fc.array(real(0, 6), { minLength: 3, maxLength: 21 }),
+          baseFog: real(0, 6),
+        }),
+      ),
+      { minLength: 1, maxLength: 5 },
+    ),
+    wanted: real(0.05, 5),
+    stepLog: real(0.01, 2),
+    firstLog: real(-8, 4),
+  },
+  { requiredKeys: ["tests", "stepLog"] },
+);
+
+const tries = fc.array(real(0.1, 600), { minLength: 1, maxLength: 5 });
+
 const wish = {
   temperature: temperature(-10, 110),
   agitation,
   afterwards: fc.constantFrom("drain", "waste", "return"),
 };
 const timed = { ...wish, time: clockTime, skip: fc.boolean() };
+const chemical = fc.tuple(some(timed), capacity).map(([wishes, of]) => ({ ...wishes, ...of }));
+
+const exchange = fc.record(
+  { carryOver: fc.constantFrom({ ml: 20 }, { flOz: 1 }), thiosulfate: real(1, 1000) },
+  { requiredKeys: ["carryOver"] },
+);
+
 const filled = {
   ...wish,
   fills: fc.array(fc.integer({ min: 1, max: 200 }), { minLength: 1, maxLength: 20 }),
@@ -96,6 +177,10 @@ export const anyWorksheet: fc.Arbitrary<Worksheet> = fc.record(
         stockPerFilm: volume,
         filmsBefore: real(0, 10_000),
         perFilmBefore: real(0, 10),
+        soughtTime: clockTime,
+        readings,
+        filmsPerLitre: real(0.01, 10_000),
+        replenishPerFilm: fc.constantFrom({ ml: 20 }, { flOz: 0.75 }),
       },
       { requiredKeys: ["label", "leaflet", "temperature"] },
     ),
@@ -103,6 +188,8 @@ export const anyWorksheet: fc.Arbitrary<Worksheet> = fc.record(
       .tuple(
         fc.record(
           {
+            label,
+            measured: some({ pourIn: tries, pourOut: tries, perInversion: tries }),
             method: fc.constantFrom("inversion", "twist", "rotary", "tray", "hanger" as const),
             volume,
             pourIn: real(1, 600),
@@ -123,13 +210,23 @@ export const anyWorksheet: fc.Arbitrary<Worksheet> = fc.record(
     baths: some({
       prewet: some(timed),
       developer: some({ agitation, afterwards: wish.afterwards }),
-      stop: some(timed),
-      fixer: some(timed),
+      stop: chemical,
+      fixer: fc.tuple(chemical, some({ clearing })).map(([of, test]) => ({ ...of, ...test })),
       rinse: some(timed),
-      "wash-aid": some(timed),
-      wash: fc.oneof(some(timed), some(filled)),
-      "wetting-agent": some(timed),
+      "wash-aid": chemical,
+      wash: fc.oneof(
+        some(timed),
+        some(filled),
+        fc.tuple(some(filled), exchange).map(([of, water]) => ({ ...of, ...water })),
+        fc
+          .tuple(some(timed), exchange)
+          .map(([of, water]) => ({ ...of, ...water, flow: { ml: 1500 } })),
+      ),
+      "wetting-agent": chemical,
     }),
+    mixing,
+    tempering,
+    contrast,
     voice: some({ detail: fc.constantFrom("full", "brief", "tones"), rate: real(0.8, 1.6) }),
   },
   {
