@@ -77,7 +77,7 @@ export function washLines(
   return [
     {
       label: "Carried into the wash",
-      expression: `${own(kept)} of fixer with ${writeNumber(thiosulfate)} g of thiosulfate a litre: ${writeNumber(grams, 3)} g / ${writeNumber(area / 10_000, 4)} m² of film = ${from} g/m²`,
+      expression: `${own(kept)} of fixer with ${writeNumber(thiosulfate)} g of thiosulfate a litre: ${writeNumber(grams, 3)} g / ${writeNumber(area / 10_000, 4)} m² = ${from} g/m² on the film`,
       result: `${from} g/m²`,
     },
     {

@@ -30,7 +30,7 @@ describe.each(Object.entries(worksheets))("a worksheet in %s", (title, worksheet
 
   test("every sum on a line comes to what the line says (to half of its last digit, and what its own rounded numbers leave)", () => {
     const sums = working.flatMap((line: WorkingLine) => redone(line));
-    expect(sums.length).toBeGreaterThan(22);
+    expect(sums.length).toBeGreaterThanOrEqual(22);
     for (const { label, sum, said, comes, within } of sums) {
       expect(
         Math.abs(comes - said),
