@@ -229,7 +229,7 @@ describe("test films", () => {
     [
       "that stop short of it",
       tests(["4:00", 0.35], ["6:00", 0.48]),
-      ["contrast-outside-tests", "contrast-outside-tests"],
+      ["contrast-outside-tests", "contrast-outside-tests", "contrast-outside-tests"],
     ],
     [
       "whose limit is too low",
