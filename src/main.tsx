@@ -19,8 +19,9 @@ import "./ui/answer.css";
 const workOut = await openWorkOut({
   store: worksheetStore(),
   tanks: tankStore(),
+  asides: async () => (await import("./plan/asides.ts")).asides,
   saveFile,
-  now: Date.now,
+  now: () => Date.now(),
   after,
 });
 

@@ -1,11 +1,7 @@
 // Worksheet in, plan out: the numbers, the arithmetic shown, the warnings.
-import { mixOf } from "../trade/dilution.ts";
-import { toMillilitres } from "../units/volume.ts";
-import { developmentOf } from "./development.ts";
+import { asides } from "./asides.ts";
 import type { About, Warning, WorkingLine } from "./line.ts";
-import { dilutionOf, plannedBaths } from "./planned-baths.ts";
-import { warningsFor } from "./warnings.ts";
-import { workingFor } from "./working.ts";
+import { planWith } from "./plan-with.ts";
 import type { Agitation, Worksheet } from "./worksheet.ts";
 
 export interface PlannedBath {
@@ -35,15 +31,5 @@ export interface Plan {
  * the worksheet allows.
  */
 export function planOf(worksheet: Worksheet): Plan {
-  const development = developmentOf(worksheet);
-  const planned = {
-    developmentSeconds: development.seconds,
-    mix: mixOf(toMillilitres(worksheet.tank.volume), dilutionOf(worksheet.developer)),
-    baths: plannedBaths(worksheet, development.seconds),
-  };
-  return {
-    ...planned,
-    working: workingFor(worksheet, development, planned),
-    warnings: warningsFor(worksheet, development, planned),
-  };
+  return planWith(asides, worksheet);
 }

@@ -7,9 +7,9 @@ import { longestSeconds } from "../units/clock-time.ts";
 import { writeDilution } from "../units/parts.ts";
 import { inDegreesOf, toCelsius, writeTenths } from "../units/temperature.ts";
 import { mlPerFlOz, toMillilitres } from "../units/volume.ts";
+import type { Aside } from "./asides.ts";
 import { celsiusFor, evenFrom, soughtWarnings } from "./backwards.ts";
 import { capacityWarnings } from "./capacity.ts";
-import { contrastWarnings } from "./contrast-lines.ts";
 import type { Development } from "./development.ts";
 import { pouringSeconds } from "./fills.ts";
 import { nominalFilms } from "./film-area.ts";
@@ -19,10 +19,8 @@ import { leafletWarnings, outOfLineWarnings, ratingWarnings } from "./leaflet-wa
 import { about, type Warning } from "./line.ts";
 import { measuredWarnings } from "./measured-lines.ts";
 import * as messages from "./messages.ts";
-import { mixingWarnings } from "./mixing.ts";
 import type { Plan } from "./plan.ts";
 import { dilutionOf } from "./planned-baths.ts";
-import { temperingWarnings } from "./tempering-lines.ts";
 import { washWarnings } from "./washing.ts";
 import type { Worksheet } from "./worksheet.ts";
 
@@ -43,6 +41,7 @@ export function warningsFor(
   worksheet: Worksheet,
   development: Development,
   planned: Planned,
+  asides: readonly Aside[],
 ): Plan["warnings"] {
   const { developer, films } = worksheet;
   return [
@@ -56,9 +55,7 @@ export function warningsFor(
       ...soughtWarnings(developer, development),
     ]),
     ...about("mix", stockWarnings(worksheet, planned)),
-    ...about("mixing", mixingWarnings(worksheet)),
-    ...about("tempering", temperingWarnings(worksheet)),
-    ...about("contrast", contrastWarnings(worksheet)),
+    ...asides.flatMap(({ topic, warnings }) => about(topic, warnings(worksheet))),
     ...about("hands", handsWarnings(worksheet)),
     ...about("baths", [
       ...bathWarnings(worksheet, planned),

@@ -7,9 +7,9 @@ import { nominalFilmArea } from "../units/film-size.ts";
 import { writeDilution } from "../units/parts.ts";
 import { inUnitOf, toMillilitres, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
+import type { Aside } from "./asides.ts";
 import { soughtLines } from "./backwards.ts";
 import { capacityLines } from "./capacity.ts";
-import { contrastLines } from "./contrast-lines.ts";
 import type { Development } from "./development.ts";
 import { fillSeconds, pouringSeconds, washInversion } from "./fills.ts";
 import { nominalFilms } from "./film-area.ts";
@@ -17,10 +17,8 @@ import { fixerLines, fixingExpression } from "./fixing.ts";
 import { handsLines } from "./hands.ts";
 import { about, type WorkingLine } from "./line.ts";
 import { filmCount } from "./messages.ts";
-import { mixingLines } from "./mixing.ts";
 import type { Plan } from "./plan.ts";
 import { dilutionOf } from "./planned-baths.ts";
-import { temperingLines } from "./tempering-lines.ts";
 import type { Planned } from "./warnings.ts";
 import { washLines } from "./washing.ts";
 import { timeLines } from "./working-time.ts";
@@ -31,6 +29,7 @@ export function workingFor(
   worksheet: Worksheet,
   development: Development,
   planned: Planned,
+  asides: readonly Aside[],
 ): Plan["working"] {
   const { developer } = worksheet;
   return [
@@ -39,9 +38,7 @@ export function workingFor(
       ...soughtLines(developer, development),
     ]),
     ...about("mix", [mixLine(worksheet, planned), ...stockLines(worksheet, planned)]),
-    ...about("mixing", mixingLines(worksheet)),
-    ...about("tempering", temperingLines(worksheet, development)),
-    ...about("contrast", contrastLines(worksheet)),
+    ...asides.flatMap(({ topic, lines }) => about(topic, lines(worksheet, development))),
     ...about("hands", handsLines(worksheet)),
     ...about("baths", [
       ...bathLines(worksheet, planned),

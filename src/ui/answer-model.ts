@@ -2,15 +2,12 @@
 // stand beneath its question, and one sentence for those who listen to the page.
 
 import type { Topic, Warning, WorkingLine } from "../plan/line.ts";
-import { mixingOf } from "../plan/mixing.ts";
 import type { Plan, PlannedBath } from "../plan/plan.ts";
 import type { Agitation, Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { inDegreesOf, writeTemperature } from "../units/temperature.ts";
 import { inUnitOf, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
-import { mixingWords, temperingWords } from "./bench-words.ts";
-import type { Draft } from "./draft.ts";
 import { agitationWords, answerWords } from "./words.ts";
 
 /** The mix in the tank's own unit. `water` is null where the stock is used as it is. */
@@ -39,26 +36,6 @@ export const firstTopics: readonly Topic[] = ["time", "mix", "baths"];
 
 export function warningsAbout(plan: Plan, topics: readonly Topic[]): readonly Warning[] {
   return plan.warnings.filter(({ about }) => topics.includes(about));
-}
-
-/** `"160 ml of stock + 415 ml cold + 65 ml hot"`, as the graduate's marks have it; null where there is none. */
-export function poursAnswer(worksheet: Worksheet): string | null {
-  const rounded = mixingOf(worksheet)?.rounded;
-  if (!rounded) return null;
-  const write = (ml: number) => writeVolume(inUnitOf(worksheet.tank.volume, ml));
-  return [
-    `${write(rounded.stock.millilitres)} ${mixingWords.stock}`,
-    `${write(rounded.cold.millilitres)} ${mixingWords.cold}`,
-    `${write(rounded.hot.millilitres)} ${mixingWords.hot}`,
-  ].join(" + ");
-}
-
-/** What is told at the sink: the advice, or what is still wanted for it. */
-export function sinkAnswer(draft: Draft, readings: number, plan: Plan | null): string {
-  if ((draft["tempering.target"] ?? "").trim() === "") return temperingWords.noTarget;
-  const told = plan ? warningsAbout(plan, ["tempering"]) : [];
-  if (told.length > 0) return told.map(({ text }) => text).join(" ");
-  return readings === 0 ? "" : temperingWords.needsMore;
 }
 
 /** `"without a break for 30 s, then 5 s every 30 s, 2 taps after each"`. */

@@ -1,7 +1,6 @@
 // How does it come to temperature? Mixed from two taps, or stood in a water bath and read at the sink.
 import { useState } from "preact/hooks";
 import { readTypedTemperature, type Temperature } from "../units/temperature.ts";
-import { poursAnswer, sinkAnswer } from "./answer-model.ts";
 import { Wanting, Warnings, Working } from "./answer-parts.tsx";
 import { readingTexts, stamped, takenBack } from "./bench-acts.ts";
 import { benchMore, benchQuestions, mixingWords, temperingWords } from "./bench-words.ts";
@@ -11,6 +10,7 @@ import { late } from "./late.tsx";
 import { More } from "./more.tsx";
 import { Question } from "./question.tsx";
 import { Rows } from "./rows.tsx";
+import { poursAnswer, sinkAnswer } from "./warmth-model.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
 const TemperingPicture = late(async () => (await import("./drawings.tsx")).TemperingPicture);

@@ -1,7 +1,9 @@
 // A draft in; out come the worksheet and its plan, or what stands in their way, field by field.
 // Pure: the screen only shows what this returns, and the stages below never see what was typed.
 
-import { type Plan, planOf } from "../plan/plan.ts";
+import type { Aside } from "../plan/asides.ts";
+import type { Plan } from "../plan/plan.ts";
+import { planWith } from "../plan/plan-with.ts";
 import { readWorksheet } from "../plan/read-worksheet.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { gathered } from "./candidate.ts";
@@ -35,7 +37,8 @@ export function typedInto(draft: Draft, path: string, text: string): Draft {
   return { ...rest, [path]: text, [`${path}@unit`]: text.trim() === "" ? last : (loan ?? last) };
 }
 
-export function readDraft(draft: Draft): DraftReading {
+/** `asides`: the questions beside the development that have been fetched. */
+export function readDraft(draft: Draft, asides: readonly Aside[] = []): DraftReading {
   const { candidate, faults, meanings } = gathered(draft);
   const result = readWorksheet(candidate);
   const wanting: string[] = [];
@@ -57,7 +60,7 @@ export function readDraft(draft: Draft): DraftReading {
   const worksheet = whole ? result.worksheet : usable(candidate, hindered);
   return {
     worksheet,
-    plan: worksheet && planOf(worksheet),
+    plan: worksheet && planWith(asides, worksheet),
     faults,
     wanting: wanting.sort(inPageOrder),
     meanings,

@@ -4,8 +4,10 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { TankStore } from "../logbook/tank-store.ts";
 import type { WorksheetStore } from "../logbook/worksheet-store.ts";
+import type { Aside } from "../plan/asides.ts";
 import { faultLine } from "../plan/faults.ts";
 import { readWorksheetText } from "../plan/read-worksheet.ts";
+import { lateWords } from "./bench-words.ts";
 import { type DemoId, demos } from "./demo.ts";
 import { blankRow, type Change, changed, type Draft } from "./draft.ts";
 import { draftOf, emptyDraft } from "./draft-of.ts";
@@ -20,6 +22,8 @@ import { fileName, textOfFile } from "./worksheet-file.ts";
 export interface Ports {
   readonly store: WorksheetStore;
   readonly tanks: TankStore;
+  /** Fetches the arithmetic of the questions beside the development. */
+  readonly asides: () => Promise<readonly Aside[]>;
   /** Offers a text to the person as a file. */
   readonly saveFile: (name: string, text: string) => void;
   /** ms since 1970, by the device's clock. */
@@ -86,7 +90,8 @@ export async function openWorkOut(ports: Ports): Promise<WorkOut> {
 
 export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports): WorkOut {
   const draft = signal(start);
-  const reading = computed(() => readDraft(draft.value));
+  const asides = signal<readonly Aside[]>([]);
+  const reading = computed(() => readDraft(draft.value, asides.value));
   const typing = signal<string | null>(null);
   const notice = signal<Notice | null>(welcome);
   const past = signal<readonly Change[]>([]);
@@ -146,6 +151,13 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     to.value = [...to.value, inverse];
     notice.value = told(says);
   }
+
+  ports.asides().then(
+    (fetched) => {
+      asides.value = fetched;
+    },
+    () => tell(lateWords.notFetched),
+  );
 
   return {
     worksheet: computed(() => reading.value.worksheet),

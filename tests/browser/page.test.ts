@@ -1,8 +1,7 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { firstScriptBytes } from "../bench/download-bench.ts";
+import { axeFinds } from "./axe.ts";
 import { builtKit as kit } from "./built-kit.ts";
 import { captureSound, heardBy } from "./capture.ts";
 import {
@@ -16,19 +15,6 @@ import {
 import { onsetOf } from "./onsets.ts";
 import { serveDist } from "./serve.ts";
 import { setStage } from "./stage.ts";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-async function axeFinds(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await axe.run();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
-}
 
 /** Names of everything that can be reached by Tab from the top of the page, until it comes round. */
 async function tabStops(page: Page): Promise<readonly string[]> {

@@ -2,6 +2,7 @@
 // that moves when the test says so.
 import type { KeptTank } from "../../src/logbook/tank-store.ts";
 import type { Found, KeptTexts } from "../../src/logbook/worksheet-store.ts";
+import { asides } from "../../src/plan/asides.ts";
 import type { Ports } from "../../src/ui/work-out-state.ts";
 
 interface World {
@@ -40,6 +41,7 @@ export function world(found: Found = { kind: "nothing" }, willKeep = true): Worl
           return true;
         },
       },
+      asides: async () => asides,
       // Noon of a day like any other, by whatever clock the machine keeps.
       now: () => new Date(2026, 4, 14, 12).getTime() + now,
       saveFile: (name, text) => saved.push({ name, text }),

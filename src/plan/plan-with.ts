@@ -1,0 +1,26 @@
+// Worksheet in, its plan out with the questions beside the development that are at hand.
+// Apart from plan.ts, so that a page can show the development before it has fetched the others.
+import { mixOf } from "../trade/dilution.ts";
+import { toMillilitres } from "../units/volume.ts";
+import type { Aside } from "./asides.ts";
+import { developmentOf } from "./development.ts";
+import type { Plan } from "./plan.ts";
+import { dilutionOf, plannedBaths } from "./planned-baths.ts";
+import { warningsFor } from "./warnings.ts";
+import { workingFor } from "./working.ts";
+import type { Worksheet } from "./worksheet.ts";
+
+/** As `planOf`, with the lines and warnings of no other asides than these. */
+export function planWith(asides: readonly Aside[], worksheet: Worksheet): Plan {
+  const development = developmentOf(worksheet);
+  const planned = {
+    developmentSeconds: development.seconds,
+    mix: mixOf(toMillilitres(worksheet.tank.volume), dilutionOf(worksheet.developer)),
+    baths: plannedBaths(worksheet, development.seconds),
+  };
+  return {
+    ...planned,
+    working: workingFor(worksheet, development, planned, asides),
+    warnings: warningsFor(worksheet, development, planned, asides),
+  };
+}
