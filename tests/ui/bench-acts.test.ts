@@ -4,9 +4,9 @@ import { readLeafletText } from "../../src/plan/leaflet-text.ts";
 import {
   readingTexts,
   stamped,
+  type Timed,
   takenBack,
   tankTexts,
-  type Timed,
   timedField,
   withHands,
   withLeaflet,
@@ -142,9 +142,10 @@ describe("a reading stamped", () => {
         fc.integer({ min: 0, max: day - 1 }),
         fc.array(fc.integer({ min: 0, max: 3600 }), { minLength: 1, maxLength: 8 }),
         (first, gaps) => {
-          const passed = gaps.reduce<number[]>((sums, gap) => [...sums, (sums.at(-1) ?? 0) + gap], [
-            0,
-          ]);
+          const passed = gaps.reduce<number[]>(
+            (sums, gap) => [...sums, (sums.at(-1) ?? 0) + gap],
+            [0],
+          );
           const draft = stampedAt(
             demo,
             ...passed.map((s) => [{ c: 22 }, (first + s) % day] as const),
