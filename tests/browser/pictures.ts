@@ -26,6 +26,13 @@ const workOut = await visit("light", "work-out");
 await workOut.getByText("Develop for").first().scrollIntoViewIfNeeded();
 await take(workOut, "work-out");
 
+const sink = await visit("light", "work-out");
+await sink.setViewportSize({ width: 900, height: 760 });
+await sink.getByRole("button", { name: "Start from Foghorn 400" }).click();
+await sink.getByRole("button", { name: "Read at the sink" }).click();
+await sink.keyboard.press("ArrowDown");
+await take(sink, "sink");
+
 const walk = await visit("light", "walk-through");
 await walk.getByText("Developer and").first().click();
 await walk.getByText("Hear this step").scrollIntoViewIfNeeded();

@@ -40,6 +40,25 @@ describe("The command line", () => {
     expect(piped.stdout).toBe(fromFile.stdout);
   });
 
+  test("shows in the plan what is asked beside the development, and names its faults by path", () => {
+    const mixing = { target: { f: 68 }, stock: { f: 72 }, cold: { f: 60 }, hot: { f: 110 } };
+    const asked = tankside(["plan", "-"], JSON.stringify({ ...short, mixing }));
+    expect(asked.status).toBe(0);
+    const { working } = JSON.parse(asked.stdout) as Plan;
+    expect(working.filter(({ about }) => about === "mixing").map(({ label }) => label)).toEqual([
+      "Water to add",
+      "From the hot tap",
+      "From the cold tap",
+      "To the marks",
+    ]);
+    const swapped = { ...mixing, cold: { f: 111 } };
+    const refused = tankside(["plan", "-"], JSON.stringify({ ...short, mixing: swapped }));
+    expect(refused.status).toBe(2);
+    expect(refused.stderr).toContain(
+      'mixing.cold holds { "f": 111 }; it may hold 110 °F or less, since mixing.hot is no warmer',
+    );
+  });
+
   test("prints a timeline that keeps the laws, the same bytes each time", () => {
     const { stdout, status } = tankside(["timeline", file]);
     expect(status).toBe(0);
