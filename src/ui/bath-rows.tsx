@@ -6,6 +6,7 @@ import { writeClockTime } from "../units/clock-time.ts";
 import { bathInUse } from "./candidate.ts";
 import { Choice, Field } from "./field.tsx";
 import { agitationParts } from "./fields.ts";
+import { More } from "./more.tsx";
 import { bathWords, fieldWords, more } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
@@ -21,6 +22,20 @@ export function BathRows() {
     </ul>
   );
 }
+
+/** What a bath may have beside its time: how its fields' paths begin. */
+const rarer = [
+  "temperature",
+  "agitation",
+  "afterwards",
+  "fills",
+  "carryOver",
+  "flow",
+  "thiosulfate",
+  "clearing",
+  "films",
+  "kept",
+] as const;
 
 function BathRow({ bath }: { readonly bath: BathFacts }) {
   const workOut = useWorkOut();
@@ -50,8 +65,7 @@ function BathRow({ bath }: { readonly bath: BathFacts }) {
             />
           )}
           {used && (
-            <details class="more">
-              <summary>{more.bath(bath.label)}</summary>
+            <More summary={more.bath(bath.label)} holds={rarer.map((part) => `${start}.${part}`)}>
               <div class="fields">
                 <Field path={`${start}.temperature`} />
                 <Choice path={`${start}.afterwards`} width="middling" />
@@ -66,7 +80,7 @@ function BathRow({ bath }: { readonly bath: BathFacts }) {
                   <Field key={part} path={`${start}.agitation.${part}`} />
                 ))}
               </div>
-            </details>
+            </More>
           )}
         </div>
       </fieldset>

@@ -103,7 +103,7 @@ const bathWords = {
 export const benchFieldWords: Partial<Record<FieldPattern, FieldWords>> = {
   ...bathWords,
   "developer.soughtTime": {
-    label: "At which temperature would it take",
+    label: "Which temperature would give",
     why: "A time you would like. The leaflet is asked which temperature gives it, and which gives the least, 5:00.",
   },
   "developer.readings[].at": {

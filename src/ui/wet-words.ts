@@ -69,7 +69,8 @@ export const sinkWords = {
   shown: "The thermometer shows",
   less: "Half a degree less",
   more: "Half a degree more",
-  read: (temperature: string) => `Read ${temperature} now`,
+  // The unit stays on the line of its number.
+  read: (temperature: string) => `Read ${temperature.replace(" ", "\u00a0")} now`,
   readings: "Readings so far",
   noReadings: "No reading yet.",
   reading: (clock: string, temperature: string) => `${clock} ${temperature}`,

@@ -143,7 +143,9 @@ function fire(on: Element, event: Event, after = 1000) {
     on.dispatchEvent(event);
   });
 }
-const button = (name: string) => screen.getByRole("button", { name });
+/** A unit may be tied to its number by a space that does not break. */
+const button = (name: string) =>
+  screen.getByRole("button", { name: (it) => it.replaceAll("\u00a0", " ") === name });
 async function finger(name: string, after?: number) {
   const init = { bubbles: true, cancelable: true, isPrimary: true, button: 0 };
   const it = button(name);
