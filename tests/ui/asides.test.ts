@@ -178,7 +178,7 @@ describe("a worksheet with every optional field", () => {
     developer: {
       ...benchInFahrenheit.developer,
       perDegree: 0.0987,
-      perStop: { pull: 0.07, push: 0.285 },
+      perStop: { pull: 0.07, push: 0.2845 },
       filmsBefore: 2.5,
       perFilmBefore: 0.015,
       kept: { flOz: 33.8 },

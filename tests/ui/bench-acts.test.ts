@@ -6,15 +6,13 @@ import {
   stamped,
   type Timed,
   takenBack,
-  tankTexts,
   timedField,
   withHands,
   withLeaflet,
-  withTank,
 } from "../../src/ui/bench-acts.ts";
 import { demos } from "../../src/ui/demo.ts";
 import type { Draft } from "../../src/ui/draft.ts";
-import { draftOf, emptyDraft } from "../../src/ui/draft-of.ts";
+import { draftOf } from "../../src/ui/draft-of.ts";
 import { readDraft } from "../../src/ui/work-out-model.ts";
 import { type Temperature, toCelsius } from "../../src/units/temperature.ts";
 
@@ -214,58 +212,24 @@ describe("hands timed", () => {
     ["pourOut", "tank.pourOut"],
     ["perInversion", "agitation.perInversion"],
   ])("put the middle of the times into the field, and all of them beside it: %s", (what, field) => {
-    const draft = withHands(demo, what, [12.4, 10.1, 10.9]);
+    const draft = withHands(demo, what, [12.4, 10.9, 10.1]);
     expect(timedField[what]).toBe(field);
     expect(draft).toEqual({
       ...demo,
       [field]: "10.9 s",
-      [`tank.measured.${what}`]: "12.4 10.1 10.9",
+      [`tank.measured.${what}`]: "12.4 10.9 10.1",
     });
   });
 
   test("read as the worksheet's own times, every try of them", () => {
-    const { worksheet, faults } = readDraft(withHands(demo, "pourIn", [12.4, 10.1, 10.9]));
+    const { worksheet, faults } = readDraft(withHands(demo, "pourIn", [12.4, 10.9, 10.1]));
     expect(faults).toEqual({});
     expect(worksheet?.tank.pourIn).toBe(10.9);
-    expect(worksheet?.tank.measured).toEqual({ pourIn: [12.4, 10.1, 10.9] });
+    expect(worksheet?.tank.measured).toEqual({ pourIn: [12.4, 10.9, 10.1] });
   });
 
   test("change nothing where none was taken", () => {
     expect(withHands(demo, "pourIn", [])).toBe(demo);
-  });
-});
-
-describe("a tank", () => {
-  const timed = withHands(withHands(demo, "perInversion", [2, 2.2, 2.1]), "pourIn", [9, 9.5, 9.2]);
-
-  test("is kept as its own fields and the pace of inversions, and nothing else", () => {
-    expect(tankTexts(timed)).toEqual({
-      ...under(timed, "tank."),
-      "agitation.perInversion": "2.1 s",
-    });
-    expect(under(timed, "tank.")).toHaveProperty(["tank.measured.perInversion"], "2 2.2 2.1");
-  });
-
-  test("comes back as it was kept", () => {
-    expect(withTank(timed, tankTexts(timed))).toEqual(timed);
-    expect(tankTexts(withTank(emptyDraft(), tankTexts(timed)))).toEqual(tankTexts(timed));
-  });
-
-  test("taken, changes nothing but the tank and the pace of inversions", () => {
-    const draft = withTank(pushed, tankTexts(timed));
-    expect(beside(draft, "tank.", "agitation.perInversion")).toEqual(
-      beside(pushed, "tank.", "agitation.perInversion"),
-    );
-  });
-
-  test("leaves nothing of the tank that stood there", () => {
-    const withRoom = { ...pushed, "tank.room": "64 °F", "tank.halfway": "40 min" };
-    expect(under(withTank(withRoom, tankTexts(demo)), "tank.")).toEqual(under(demo, "tank."));
-  });
-
-  test("takes no other field with it, whatever was kept under its name", () => {
-    const draft = withTank(demo, { ...tankTexts(timed), title: "another", "films[0].label": "x" });
-    expect(draft).toEqual(timed);
   });
 });
 

@@ -1,14 +1,57 @@
 import { describe, expect, test } from "vitest";
-import { withHands } from "../../src/ui/bench-acts.ts";
+import { tankTexts, withHands, withTank } from "../../src/ui/bench-acts.ts";
 import { tankWords } from "../../src/ui/bench-words.ts";
 import { demos } from "../../src/ui/demo.ts";
 import type { Draft } from "../../src/ui/draft.ts";
-import { draftOf } from "../../src/ui/draft-of.ts";
+import { draftOf, emptyDraft } from "../../src/ui/draft-of.ts";
 import { notices } from "../../src/ui/words.ts";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
 import { world } from "./ports.ts";
 
 const demo = draftOf(demos.gullrock);
+const pushed = draftOf(demos.foghorn);
+
+const under = (draft: Draft, start: string): Draft =>
+  Object.fromEntries(Object.entries(draft).filter(([path]) => path.startsWith(start)));
+const withoutTank = (draft: Draft): Draft =>
+  Object.fromEntries(
+    Object.entries(draft).filter(
+      ([path]) => !path.startsWith("tank.") && path !== "agitation.perInversion",
+    ),
+  );
+
+/** The practice worksheet with hands timed. */
+const timed = withHands(withHands(demo, "pourIn", [9, 9.5, 9.2]), "perInversion", [2, 2.2, 2.1]);
+
+describe("a tank's fields", () => {
+  test("are kept as its own fields and the pace of inversions, and nothing else", () => {
+    expect(tankTexts(timed)).toEqual({
+      ...under(timed, "tank."),
+      "agitation.perInversion": "2.1 s",
+    });
+    expect(under(timed, "tank.")).toHaveProperty(["tank.measured.perInversion"], "2 2.2 2.1");
+  });
+
+  test("come back as they were kept", () => {
+    expect(withTank(timed, tankTexts(timed))).toEqual(timed);
+    expect(tankTexts(withTank(emptyDraft(), tankTexts(timed)))).toEqual(tankTexts(timed));
+  });
+
+  test("taken, change nothing but the tank and the pace of inversions", () => {
+    const draft = withTank(pushed, tankTexts(timed));
+    expect(withoutTank(draft)).toEqual(withoutTank(pushed));
+  });
+
+  test("leave nothing of the tank that stood there", () => {
+    const withRoom = { ...pushed, "tank.room": "64 °F", "tank.halfway": "40 min" };
+    expect(under(withTank(withRoom, tankTexts(demo)), "tank.")).toEqual(under(demo, "tank."));
+  });
+
+  test("take no other field with them, whatever was kept under the name", () => {
+    const draft = withTank(demo, { ...tankTexts(timed), title: "another", "films[0].label": "x" });
+    expect(draft).toEqual(timed);
+  });
+});
 
 function begun({ draft = demo, willKeep = true }: { draft?: Draft; willKeep?: boolean } = {}) {
   const it = world(undefined, willKeep);
@@ -50,6 +93,14 @@ describe("a tank kept", () => {
     expect(workOut.shelf.tanks.value[0]?.texts["tank.volume"]).toBe("700 ml");
   });
 
+  test("is kept as the tank alone, without the rest of the worksheet", async () => {
+    const { workOut } = begun();
+    await workOut.shelf.keep();
+    expect(workOut.shelf.tanks.value).toEqual([
+      { label: "two-reel steel", texts: tankTexts(demo) },
+    ]);
+  });
+
   test("is there for the next worksheet of the same browser", async () => {
     const { workOut, ports } = begun();
     await workOut.shelf.keep();
@@ -77,8 +128,6 @@ describe("a tank kept", () => {
 });
 
 describe("a kept tank taken", () => {
-  const timed = withHands(withHands(demo, "pourIn", [9, 9.5, 9.2]), "perInversion", [2, 2.2, 2.1]);
-
   test("brings its fields and times back, whatever stands there now", async () => {
     const { workOut, says } = begun({ draft: timed });
     await workOut.shelf.keep();

@@ -185,13 +185,19 @@ describe("what stands in a water bath", () => {
     });
   });
 
-  test("says at the sink when more readings are wanted", async () => {
-    await shown({ ...demo, "tempering.target": "68 °F", "developer.temperature": "75 °F" });
+  test("is told at the sink what one reading comes to", async () => {
+    const { workOut } = await shown({
+      ...demo,
+      "tempering.target": "68 °F",
+      "developer.temperature": "75 °F",
+    });
     const sheet = await atTheSink();
     expect(told(sheet)).toBe("");
     await read(sheet);
-    expect(told(sheet)).not.toBe("");
-    expect(told(sheet)).not.toBe(words.noTarget);
+    const worksheet = workOut.worksheet.value;
+    const advice = worksheet ? warningsAbout(planOf(worksheet), ["tempering"]) : [];
+    expect(advice).toHaveLength(1);
+    expect(told(sheet)).toBe(advice[0]?.text);
   });
 
   test("takes back the last reading, on the sheet and in the worksheet", async () => {
