@@ -136,7 +136,7 @@ function asItIs({ wish, last, fit }: TemperingPlan, development: Development): W
   };
 }
 
-export function temperingWarnings(worksheet: Worksheet): readonly Warning[] {
+export function temperingWarnings(worksheet: Pick<Worksheet, "tempering">): readonly Warning[] {
   if (worksheet.tempering === undefined) return [];
   const plan = temperingOf(worksheet.tempering);
   const { fit, reach, wish, last } = plan;

@@ -44,7 +44,7 @@ export const temperingWords = {
   sinkHint: "big keys, and a press stamps the time",
   title: "The developer in its bath",
   noTarget: "Say first what it shall come to.",
-  needsMore: "Stir, and read again in two minutes.",
+  hindered: (field: string) => `“${field}” wants mending or filling in first.`,
   afresh: "Begun afresh: the readings that stood there had no time of day. Undo brings them back.",
 };
 

@@ -60,7 +60,7 @@ function matters(draft: Draft, path: string): boolean {
 }
 
 function sameText(typed: string, meaning: string): boolean {
-  const bare = (text: string) => text.replace(/[\s°]/g, "").toLowerCase();
+  const bare = (text: string) => text.replace(/[\s°]/g, "").replace(/[−–]/g, "-").toLowerCase();
   return bare(typed) === bare(meaning);
 }
 

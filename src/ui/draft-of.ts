@@ -64,7 +64,7 @@ function write(value: unknown, path: string, draft: Record<string, string>): voi
   }
 }
 
-/** Every digit is kept: rounding here would change the worksheet by opening it. */
+/** Digits are kept, of per cent to a millionth: rounding here would change the worksheet by opening it. */
 function textOf(kind: FieldKind, value: unknown): string {
   switch (kind) {
     case "temperature":

@@ -114,7 +114,8 @@ function withUnitLent<T extends Reading<object>>(
 
 /** A number alone is in the field's own unit; anything else is read as a time. */
 function readSpan(typed: string, unit: number, sign: string, may: string): FieldReading {
-  const alone = readNumber(typed, may);
+  const own = unit === 1 ? / ?s$/i : / ?min$/i;
+  const alone = readNumber(typed.trim().replace(own, ""), may);
   if (alone.kind === "read") return read(alone.value, `${alone.meaning} ${sign}`);
   const time = readTypedTime(typed);
   if (time.kind === "unread") return { kind: "unread", may };

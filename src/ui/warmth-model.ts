@@ -1,12 +1,15 @@
 // Mixing and tempering as planned in, the figure to pour by and what is told at the sink out.
 // Apart from the other answers because it is fetched after them.
 import { mixingOf } from "../plan/mixing.ts";
-import type { Plan } from "../plan/plan.ts";
+import { temperingWarnings } from "../plan/tempering-lines.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { inUnitOf, writeVolume } from "../units/volume.ts";
-import { warningsAbout } from "./answer-model.ts";
 import { mixingWords, temperingWords } from "./bench-words.ts";
-import type { Draft } from "./draft.ts";
+import { gathered } from "./candidate.ts";
+import { type Draft, filledRows } from "./draft.ts";
+import { nameOf } from "./field-names.ts";
+import { asideOf } from "./fields.ts";
+import type { DraftReading } from "./work-out-model.ts";
 
 /** `"160 ml of stock + 415 ml cold + 65 ml hot"`, as the graduate's marks have it; null where there is none. */
 export function poursAnswer(worksheet: Worksheet): string | null {
@@ -20,10 +23,20 @@ export function poursAnswer(worksheet: Worksheet): string | null {
   ].join(" + ");
 }
 
-/** What is told at the sink: the advice, or what is still wanted for it. */
-export function sinkAnswer(draft: Draft, readings: number, plan: Plan | null): string {
+/**
+ * What is told at the sink: the advice that its own fields come to, whatever the rest of the page still
+ * wants; or which of them is wanting. Empty before the first reading.
+ */
+export function sinkAnswer(draft: Draft, { faults, wanting }: DraftReading): string {
   if ((draft["tempering.target"] ?? "").trim() === "") return temperingWords.noTarget;
-  const told = plan ? warningsAbout(plan, ["tempering"]) : [];
-  if (told.length > 0) return told.map(({ text }) => text).join(" ");
-  return readings === 0 ? "" : temperingWords.needsMore;
+  if (filledRows(draft, "tempering.readings") === 0) return "";
+  const hindered = [...Object.keys(faults), ...wanting].find(
+    (path) => asideOf(path) === "tempering",
+  );
+  if (hindered !== undefined) return temperingWords.hindered(nameOf(hindered));
+  // Sound by now: nothing stands in the way of any of its fields.
+  const candidate = gathered(draft).candidate as Pick<Worksheet, "tempering">;
+  return temperingWarnings(candidate)
+    .map(({ text }) => text)
+    .join(" ");
 }

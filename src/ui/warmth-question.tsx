@@ -110,7 +110,7 @@ function AtTheSink() {
           title={temperingWords.title}
           like={readings.at(-1)?.temperature ?? firstShown(draft)}
           readings={readings}
-          says={sinkAnswer(draft, readings.length, workOut.plan.value)}
+          says={sinkAnswer(draft, workOut.reading.value)}
           stamp={stamp}
           takeBack={() => workOut.put(takenBack(workOut.draft.value), null)}
           leave={() => setOpen(false)}

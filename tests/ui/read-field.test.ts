@@ -40,6 +40,8 @@ describe("a field's text", () => {
 
   test("minutes may be typed alone or with their unit", () => {
     expect(["30", "30 min", "1 h"].map((typed) => value("minutes", typed))).toEqual([30, 30, 60]);
+    // A tank may take longer than a day to go half-way.
+    expect(value("minutes", "2000 min")).toBe(2000);
   });
 
   test("per cent become a fraction", () => {
