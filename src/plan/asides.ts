@@ -4,19 +4,44 @@ import { contrastLines, contrastWarnings } from "./contrast-lines.ts";
 import type { Development } from "./development.ts";
 import type { Topic, Warning, WorkingLine } from "./line.ts";
 import { mixingLines, mixingWarnings } from "./mixing.ts";
+import { temperingOf } from "./tempering.ts";
 import { temperingLines, temperingWarnings } from "./tempering-lines.ts";
 import type { Worksheet } from "./worksheet.ts";
 
 /** Both empty where the worksheet does not ask. */
+export interface Told {
+  readonly lines: readonly WorkingLine[];
+  readonly warnings: readonly Warning[];
+}
+
 export interface Aside {
   readonly topic: Topic;
-  readonly lines: (worksheet: Worksheet, development: Development) => readonly WorkingLine[];
-  readonly warnings: (worksheet: Worksheet) => readonly Warning[];
+  readonly told: (worksheet: Worksheet, development: Development) => Told;
 }
 
 /** In the order in which they are told. */
 export const asides: readonly Aside[] = [
-  { topic: "mixing", lines: mixingLines, warnings: mixingWarnings },
-  { topic: "tempering", lines: temperingLines, warnings: temperingWarnings },
-  { topic: "contrast", lines: contrastLines, warnings: contrastWarnings },
+  {
+    topic: "mixing",
+    told: (worksheet) => ({
+      lines: mixingLines(worksheet),
+      warnings: mixingWarnings(worksheet),
+    }),
+  },
+  {
+    topic: "tempering",
+    told({ tempering }, development) {
+      if (tempering === undefined) return { lines: [], warnings: [] };
+      // Fitted once: the fit is the most that a plan has to work out.
+      const plan = temperingOf(tempering);
+      return { lines: temperingLines(plan, development), warnings: temperingWarnings(plan) };
+    },
+  },
+  {
+    topic: "contrast",
+    told: (worksheet) => ({
+      lines: contrastLines(worksheet),
+      warnings: contrastWarnings(worksheet),
+    }),
+  },
 ];

@@ -4,6 +4,7 @@ import { mixOf } from "../trade/dilution.ts";
 import { toMillilitres } from "../units/volume.ts";
 import type { Aside } from "./asides.ts";
 import { developmentOf } from "./development.ts";
+import { about } from "./line.ts";
 import type { Plan } from "./plan.ts";
 import { dilutionOf, plannedBaths } from "./planned-baths.ts";
 import { warningsFor } from "./warnings.ts";
@@ -18,9 +19,14 @@ export function planWith(asides: readonly Aside[], worksheet: Worksheet): Plan {
     mix: mixOf(toMillilitres(worksheet.tank.volume), dilutionOf(worksheet.developer)),
     baths: plannedBaths(worksheet, development.seconds),
   };
+  const beside = asides.map(({ topic, told }) => ({ topic, ...told(worksheet, development) }));
+  const told = {
+    lines: beside.flatMap(({ topic, lines }) => about(topic, lines)),
+    warnings: beside.flatMap(({ topic, warnings }) => about(topic, warnings)),
+  };
   return {
     ...planned,
-    working: workingFor(worksheet, development, planned, asides),
-    warnings: warningsFor(worksheet, development, planned, asides),
+    working: workingFor(worksheet, development, planned, told.lines),
+    warnings: warningsFor(worksheet, development, planned, told.warnings),
   };
 }

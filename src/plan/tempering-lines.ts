@@ -3,7 +3,7 @@
 import { temperatureAfter } from "../trade/drift.ts";
 import { bathFor, iceFor } from "../trade/ice.ts";
 import type { Fitted, Reach } from "../trade/tempering.ts";
-import { timeAt } from "../trade/time-temperature.ts";
+import { beyond, timeAt } from "../trade/time-temperature.ts";
 import {
   readTimeOfDay,
   writeAboutTime,
@@ -16,9 +16,8 @@ import { writeNumber } from "../units/written-number.ts";
 import { ownCurve } from "./backwards.ts";
 import type { Development } from "./development.ts";
 import type { Warning, WorkingLine } from "./line.ts";
-import { isThere, movesToward, type TemperingPlan, temperingOf } from "./tempering.ts";
+import { isThere, movesToward, type TemperingPlan } from "./tempering.ts";
 import * as messages from "./warmth-messages.ts";
-import type { Worksheet } from "./worksheet.ts";
 
 /** Minutes in which a colder or warmer bath is asked to do it. */
 const soon = 10;
@@ -30,11 +29,9 @@ const tooLong = 30;
 const bearable = { from: 0.5, to: 45 };
 
 export function temperingLines(
-  worksheet: Worksheet,
+  plan: TemperingPlan,
   development: Development,
 ): readonly WorkingLine[] {
-  if (worksheet.tempering === undefined) return [];
-  const plan = temperingOf(worksheet.tempering);
   const { fit, reach, wish } = plan;
   const readings = wish.readings.map(
     ({ at, temperature }) => `${at} ${writeTemperature(temperature)}`,
@@ -123,22 +120,24 @@ function iceLines({ wish, fit }: TemperingPlan, to: number): readonly WorkingLin
   ];
 }
 
-/** The way that always works: develop at what it is, for the right time. */
+/** The way that always works: develop at what it is, for the right time at a steady temperature. */
 function asItIs({ wish, last, fit }: TemperingPlan, development: Development): WorkingLine {
   const here = fit.kind === "fitted" ? temperatureAfter(fit.drift, last.seconds) : last.celsius;
   const nearest = last.celsius;
   const time = writeClockTime(timeAt(ownCurve(development), nearest));
+  const outside = beyond(development.base.rows, nearest);
+  const guess = outside
+    ? `; that is ${writeDegrees(wish.target, outside.degrees)} beyond the leaflet's rows`
+    : "";
   const off = Math.abs(here - nearest) > 0.5 ? ", read once more before you use it" : "";
   return {
     label: "Or as it is",
-    expression: `at ${writeTenths(wish.target, nearest)}, as last read, this film takes ${time}${off}`,
-    result: time,
+    expression: `at ${writeTenths(wish.target, nearest)}, as last read, this film takes ${time}${guess}${off}`,
+    result: guess === "" ? time : `${time}, a guess`,
   };
 }
 
-export function temperingWarnings(worksheet: Pick<Worksheet, "tempering">): readonly Warning[] {
-  if (worksheet.tempering === undefined) return [];
-  const plan = temperingOf(worksheet.tempering);
+export function temperingWarnings(plan: TemperingPlan): readonly Warning[] {
   const { fit, reach, wish, last } = plan;
   const target = writeTemperature(wish.target);
   if (isThere(plan)) return [messages.isAtTarget(target)];

@@ -7,7 +7,6 @@ import { longestSeconds } from "../units/clock-time.ts";
 import { writeDilution } from "../units/parts.ts";
 import { inDegreesOf, toCelsius, writeTenths } from "../units/temperature.ts";
 import { mlPerFlOz, toMillilitres } from "../units/volume.ts";
-import type { Aside } from "./asides.ts";
 import { celsiusFor, evenFrom, soughtWarnings } from "./backwards.ts";
 import { capacityWarnings } from "./capacity.ts";
 import type { Development } from "./development.ts";
@@ -41,7 +40,7 @@ export function warningsFor(
   worksheet: Worksheet,
   development: Development,
   planned: Planned,
-  asides: readonly Aside[],
+  beside: Plan["warnings"],
 ): Plan["warnings"] {
   const { developer, films } = worksheet;
   return [
@@ -55,7 +54,7 @@ export function warningsFor(
       ...soughtWarnings(developer, development),
     ]),
     ...about("mix", stockWarnings(worksheet, planned)),
-    ...asides.flatMap(({ topic, warnings }) => about(topic, warnings(worksheet))),
+    ...beside,
     ...about("hands", handsWarnings(worksheet)),
     ...about("baths", [
       ...bathWarnings(worksheet, planned),
@@ -110,9 +109,7 @@ function lengthWarnings({ developer }: Worksheet, development: Development): rea
   if (seconds >= evenFrom) return [];
   const evenAt = celsiusFor(development, evenFrom);
   const fits =
-    evenAt !== null &&
-    evenAt >= workableRange.from &&
-    (beyond(base.rows, evenAt)?.degrees ?? 0) <= carefulBeyond;
+    evenAt !== null && evenAt >= workableRange.from && beyond(base.rows, evenAt) === null;
   return [
     messages.shortDevelopment(seconds, fits ? writeTenths(developer.temperature, evenAt) : null),
   ];

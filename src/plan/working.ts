@@ -7,7 +7,6 @@ import { nominalFilmArea } from "../units/film-size.ts";
 import { writeDilution } from "../units/parts.ts";
 import { inUnitOf, toMillilitres, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
-import type { Aside } from "./asides.ts";
 import { soughtLines } from "./backwards.ts";
 import { capacityLines } from "./capacity.ts";
 import type { Development } from "./development.ts";
@@ -29,7 +28,7 @@ export function workingFor(
   worksheet: Worksheet,
   development: Development,
   planned: Planned,
-  asides: readonly Aside[],
+  beside: Plan["working"],
 ): Plan["working"] {
   const { developer } = worksheet;
   return [
@@ -38,7 +37,7 @@ export function workingFor(
       ...soughtLines(developer, development),
     ]),
     ...about("mix", [mixLine(worksheet, planned), ...stockLines(worksheet, planned)]),
-    ...asides.flatMap(({ topic, lines }) => about(topic, lines(worksheet, development))),
+    ...beside,
     ...about("hands", handsLines(worksheet)),
     ...about("baths", [
       ...bathLines(worksheet, planned),

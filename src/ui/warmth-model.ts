@@ -1,6 +1,7 @@
 // Mixing and tempering as planned in, the figure to pour by and what is told at the sink out.
 // Apart from the other answers because it is fetched after them.
 import { mixingOf } from "../plan/mixing.ts";
+import { temperingOf } from "../plan/tempering.ts";
 import { temperingWarnings } from "../plan/tempering-lines.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { inUnitOf, writeVolume } from "../units/volume.ts";
@@ -35,8 +36,8 @@ export function sinkAnswer(draft: Draft, { faults, wanting }: DraftReading): str
   );
   if (hindered !== undefined) return temperingWords.hindered(nameOf(hindered));
   // Sound by now: nothing stands in the way of any of its fields.
-  const candidate = gathered(draft).candidate as Pick<Worksheet, "tempering">;
-  return temperingWarnings(candidate)
+  const { tempering } = gathered(draft).candidate as Required<Pick<Worksheet, "tempering">>;
+  return temperingWarnings(temperingOf(tempering))
     .map(({ text }) => text)
     .join(" ");
 }

@@ -1,9 +1,10 @@
-// What is too noisy to assert, measured and printed: captured onsets beside naive timers, compile
-// time, render speed, memory, and how much the first screen loads. Run by `npm run bench`.
+// What is too noisy to assert, measured and printed: captured onsets beside naive timers, plan and
+// compile time, render speed, memory, and how much the first screen loads. Run by `npm run bench`.
 import { spawnSync } from "node:child_process";
 import { compileBench } from "./compile-bench.ts";
 import { downloadBench } from "./download-bench.ts";
 import { liveBench } from "./live-bench.ts";
+import { planBench } from "./plan-bench.ts";
 import { renderBench } from "./render-bench.ts";
 
 for (const [command, ...args] of [
@@ -13,7 +14,7 @@ for (const [command, ...args] of [
   spawnSync(command ?? "", args, { stdio: "inherit" });
 }
 
-for (const bench of [downloadBench, compileBench, renderBench, liveBench]) {
+for (const bench of [downloadBench, planBench, compileBench, renderBench, liveBench]) {
   const { title, rows } = await bench();
   console.log(`\n${title}`);
   console.table(rows);

@@ -65,6 +65,17 @@ describe("tempering", () => {
     expect(planOf(gullrock).working.map(({ label }) => label)).not.toContain("Or as it is");
   });
 
+  test("calls the time as it is a guess where the leaflet does not reach", () => {
+    const within = lineOf(
+      tempering(68, 66, reading("0:00", 72), reading("4:00", 69.5)),
+      "Or as it is",
+    );
+    expect(within?.result).toBe("9:14");
+    const beyond = lineOf(tempering(68, 66, ...falling), "Or as it is");
+    expect(beyond?.result).toBe("8:32, a guess");
+    expect(beyond?.expression).toContain("1 °F beyond the leaflet's rows");
+  });
+
   test("never stops a run", () => {
     for (const worksheet of [
       tempering(65, 69, ...falling),
