@@ -2,7 +2,7 @@
 // Alone, because what of a leaflet is known and what is guessed must be told apart in one place.
 import { beyond, type TimeCurve, type TimePoint, timeAt } from "../trade/time-temperature.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { inDegreesOf, type Temperature, writeTemperature } from "../units/temperature.ts";
+import { type Temperature, writeTenths } from "../units/temperature.ts";
 import { writeNumber } from "../units/written-number.ts";
 import { clockAxis, degreeAxis, unitOf } from "./curve-axes.ts";
 import type { CurveDrawing, Point } from "./curve-model.ts";
@@ -119,7 +119,7 @@ function said(
 
 /** `"9:29 at 69 °F"`. */
 function writtenPoint({ celsius, seconds }: TimePoint, like: Temperature): string {
-  return words.at(writeClockTime(seconds), writeTemperature(inDegreesOf(like, celsius)));
+  return words.at(writeClockTime(seconds), writeTenths(like, celsius));
 }
 
 function pointOf({ celsius, seconds }: TimePoint): Point {

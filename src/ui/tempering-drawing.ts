@@ -3,7 +3,7 @@
 import { type Drift, temperatureAfter } from "../trade/drift.ts";
 import type { Range, ThermometerReading } from "../trade/tempering.ts";
 import { writeAboutTime, writeClockTime } from "../units/clock-time.ts";
-import { inDegreesOf, type Temperature, writeTemperature } from "../units/temperature.ts";
+import { type Temperature, writeTenths } from "../units/temperature.ts";
 import { clockAxis, degreeAxis, unitOf } from "./curve-axes.ts";
 import type { CurveDrawing } from "./curve-model.ts";
 import { temperingWords as words } from "./curve-words.ts";
@@ -75,7 +75,7 @@ export function temperingDrawing(given: TemperingCurve): CurveDrawing {
           ]
         : []),
     ],
-    levels: [{ along: "up", at: target, label: words.wanted(written(target, like)) }],
+    levels: [{ along: "up", at: target, label: words.wanted(writeTenths(like, target)) }],
     bands: [
       ...(reach && reach.to > zero
         ? [
@@ -118,25 +118,19 @@ function said({ readings, target, reach, settles, like }: TemperingCurve): strin
     !first || !last
       ? words.none
       : first === last
-        ? words.one(written(first.celsius, like))
+        ? words.one(writeTenths(like, first.celsius))
         : words.readings(
             readings.length,
-            written(first.celsius, like),
-            written(last.celsius, like),
+            writeTenths(like, first.celsius),
+            writeTenths(like, last.celsius),
             writeClockTime(last.seconds - zero),
           ),
   ];
   if (reach) {
     const at = writeAboutTime(Math.max(0, reach.at - zero));
-    parts.push(words.reaches(written(target, like), at, interval(reach, zero)));
+    parts.push(words.reaches(writeTenths(like, target), at, interval(reach, zero)));
   }
-  if (settles) parts.push(words.settling(written(settles.from, like), written(settles.to, like)));
+  if (settles)
+    parts.push(words.settling(writeTenths(like, settles.from), writeTenths(like, settles.to)));
   return parts.join(" ");
-}
-
-/** To a tenth of a degree: no thermometer for vessels shows more. */
-function written(celsius: number, like: Temperature): string {
-  const shown = inDegreesOf(like, celsius);
-  const tenth = (degrees: number) => Math.round(degrees * 10) / 10;
-  return writeTemperature("c" in shown ? { c: tenth(shown.c) } : { f: tenth(shown.f) });
 }
