@@ -15,7 +15,11 @@ interface Sentence {
   readonly within: readonly number[];
 }
 
-/** Values by name, or one wording for each plural category of the language, with `{n}` in words. */
+/**
+ * Values by name, or one wording for each plural category of the language, with `{n}` in words. A
+ * language that inflects has a table for each form it needs, `bath_from` beside `bath`: the same
+ * values, in another case.
+ */
 type SlotWords = { readonly [value: string]: string };
 
 /** What stands in `audio-scripts/<language>.json`. */
@@ -56,21 +60,26 @@ export function sayable(slot: "minutes" | "seconds", value: number): number | nu
   return counts[slot]?.findLast((count) => count <= value) ?? null;
 }
 
+/** `bath` of `bath_from`: what a caller fills, whatever case a language puts it in. */
+function slotOf(table: string): string {
+  return table.replace(/_.*/, "");
+}
+
 /** @param cardinal writes a whole number out in the script's language. */
 export function openScript(source: ScriptSource, cardinal: (n: number) => string): Script {
   const plurals = new Intl.PluralRules(source.language);
 
-  function slotWords(slot: string, value: string | number): string {
-    const words = source.slots[slot];
+  function slotWords(table: string, value: string | number): string {
+    const words = source.slots[table];
     if (words === undefined)
-      throw new Error(`No slot "${slot}" in the script "${source.language}".`);
-    if (slot in counts) {
+      throw new Error(`No slot "${table}" in the script "${source.language}".`);
+    if (slotOf(table) in counts) {
       const count = Number(value);
       const wording = words[plurals.select(count)] ?? words.other ?? "{n}";
       return wording.replace("{n}", cardinal(count));
     }
     const named = words[String(value)] ?? words.many;
-    if (named === undefined) throw new Error(`Slot "${slot}" has no words for "${value}".`);
+    if (named === undefined) throw new Error(`Slot "${table}" has no words for "${value}".`);
     return named;
   }
 
@@ -80,10 +89,11 @@ export function openScript(source: ScriptSource, cardinal: (n: number) => string
       const sentence = source.sentences[key];
       if (sentence === undefined) throw new Error(`No sentence "${key}" in "${source.language}".`);
       return phrases(sentence[form]).map((phrase, i) => {
-        const said = phrase.replace(/\{(\w+)\}/g, (_, slot: string) => {
-          const value = slots[slot];
-          if (value === undefined) throw new Error(`Sentence "${key}" wants the slot "${slot}".`);
-          return slotWords(slot, value);
+        const said = phrase.replace(/\{(\w+)\}/g, (_, table: string) => {
+          const value = slots[slotOf(table)];
+          if (value === undefined)
+            throw new Error(`Sentence "${key}" wants the slot "${slotOf(table)}".`);
+          return slotWords(table, value);
         });
         return i === 0 ? capitalised(said, source.language) : said;
       });
@@ -118,7 +128,8 @@ function capitalised(text: string, language: string): string {
 
 /** Every way to fill the slots that stand in a text. */
 function fillings(text: string, source: ScriptSource): readonly Slots[] {
-  const slots = [...new Set([...text.matchAll(/\{(\w+)\}/g)].map((match) => match[1] ?? ""))];
+  const tables = [...text.matchAll(/\{(\w+)\}/g)].map((match) => match[1] ?? "");
+  const slots = [...new Set(tables.map(slotOf))];
   return slots.reduce<readonly Slots[]>(
     (filled, slot) => {
       const values: readonly (string | number)[] =
