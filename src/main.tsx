@@ -2,7 +2,7 @@
 // Whatever sounds is fetched behind the first screen.
 import { signal } from "@preact/signals";
 import { render } from "preact";
-import type { Runs } from "./live/runs.ts";
+import type { Detail, Runs } from "./live/runs.ts";
 import { runStore } from "./logbook/run-store.ts";
 import { tankStore } from "./logbook/tank-store.ts";
 import { worksheetStore } from "./logbook/worksheet-store.ts";
@@ -78,7 +78,11 @@ render(
       "lights-out": async () => {
         const { lightsOutWith } = await import("./ui/lights-out.tsx");
         const ports = await runs();
-        return lightsOutWith({ runs: ports, leave: ports.leave, toWriteUp, keepAwake, often });
+        return lightsOutWith({ runs: ports, leave: ports.leave, say, toWriteUp, keepAwake, often });
+
+        function say(detail: Detail): void {
+          void ports.say(detail);
+        }
 
         function toWriteUp(): void {
           ports.leave();

@@ -9,7 +9,7 @@ import { compile } from "../timeline/timeline.ts";
 import { openBrowserPlayer } from "./browser-player.ts";
 import { fetchSounds, type Sounds, sourcesAt } from "./browser-sounds.ts";
 import { openRun } from "./run.ts";
-import type { Hearing, Runs, Session } from "./runs.ts";
+import type { Detail, Hearing, Runs, Session } from "./runs.ts";
 
 /** A run that goes on or ends is told to whoever keeps the record. */
 export type Told = (session: Session, ended: "done" | "left" | null) => void;
@@ -21,6 +21,8 @@ export function browserRuns(told: Told): Runs {
   const current = signal<Session | null>(null);
   let fetched: Promise<Sounds> | null = null;
   let context: AudioContext | null = null;
+  /** The plan of the run that is on. */
+  let planned: Plan | null = null;
   let closeRun = () => {};
   let stopHearing = () => {};
 
@@ -62,7 +64,9 @@ export function browserRuns(told: Told): Runs {
       everySecond: everySecond,
       utc: Date.now,
     });
-    const session = { id: crypto.randomUUID(), worksheet, timeline, run: telling() };
+    const detail = worksheet.voice?.detail ?? "full";
+    const session = { id: crypto.randomUUID(), worksheet, timeline, detail, run: telling() };
+    planned = plan;
     closeRun = () => {
       run.close();
       player.close();
@@ -81,6 +85,17 @@ export function browserRuns(told: Told): Runs {
         },
       };
     }
+  }
+
+  async function say(detail: Detail): Promise<void> {
+    const session = current.value;
+    if (session === null || planned === null) return;
+    const voice = { ...session.worksheet.voice, detail };
+    const timeline = await compiled({ ...session.worksheet, voice }, planned);
+    // Left, or begun anew, while it was compiled.
+    if (current.value?.id !== session.id) return;
+    session.run.follow(timeline);
+    current.value = { ...session, timeline, detail };
   }
 
   function leave(): void {
@@ -126,7 +141,7 @@ export function browserRuns(told: Told): Runs {
   }
 
   const prepare = () => void sounds().catch(() => {});
-  return { prepare, compile: compiled, begin, current, leave, hear };
+  return { prepare, compile: compiled, begin, current, say, leave, hear };
 }
 
 function everySecond(look: () => void): () => void {

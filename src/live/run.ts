@@ -1,9 +1,11 @@
 // A timeline being run: presses in, sounds placed on the audio clock ahead of their time.
-// Nothing sounds on a timer; the timer only looks ahead, and a late look costs nothing.
+// Nothing sounds on a timer; the timer only looks ahead, and a late look costs nothing. Past 200 lines
+// because all that can change what is placed must see what is placed.
 import type { Script } from "../script/script.ts";
 import type { Lengths } from "../timeline/lengths.ts";
 import type { Cue, Timeline } from "../timeline/score.ts";
 import { comingCues } from "./coming.ts";
+import { followed } from "./follow.ts";
 import { mayBeLate } from "./lateness.ts";
 import { notBegun, type Position, positionOf } from "./position.ts";
 import { type Pressing, pressed } from "./presses.ts";
@@ -29,6 +31,11 @@ export interface LiveRun {
   press(ago?: number): void;
   /** Says where we are and what comes next, whatever the run is at. */
   where(): void;
+  /**
+   * Goes on by the same worksheet compiled at another detail: the section that is on from here, the
+   * others whole. What is being said is said to its end, and no moment moves.
+   */
+  follow(other: Timeline): void;
   position(): Position;
   /** When the section that is on was pressed for, seconds on the audio clock. */
   begunAt(): number;
@@ -60,7 +67,8 @@ interface Placed {
 }
 
 export function openRun(parts: RunParts): LiveRun {
-  const { timeline, script, lengths, player, everySecond, utc } = parts;
+  const { script, lengths, player, everySecond, utc } = parts;
+  let { timeline } = parts;
   let pressing: Pressing = { begun: notBegun, last: null };
   let placed: readonly Placed[] = [];
   /** Cues up to here, in seconds on the audio clock, have been placed: `[…, placedTo)`. */
@@ -150,6 +158,22 @@ export function openRun(parts: RunParts): LiveRun {
     place(spoken(answer.phrases, answer.until - answer.at), at);
   }
 
+  function follow(other: Timeline): void {
+    const now = player.now();
+    const { index, pressedAt } = pressing.begun;
+    timeline = {
+      ...other,
+      sections: other.sections.map((section, place) => {
+        const on = timeline.sections[place];
+        if (place > index || on === undefined) return section;
+        return place === index ? followed(on, section, now - pressedAt) : on;
+      }),
+    };
+    silence((each) => each.at > now);
+    placedTo = now;
+    look();
+  }
+
   /** Says again what was said last, from `at` on, in place of whatever was still to be said. */
   function repeat(cues: readonly Cue[], at: number): void {
     silence((each) => each.cue.channel === "voice");
@@ -161,6 +185,7 @@ export function openRun(parts: RunParts): LiveRun {
   return {
     press,
     where,
+    follow,
     position,
     begunAt: () => pressing.begun.pressedAt,
     presses: () => log,

@@ -6,11 +6,15 @@ import type { Worksheet } from "../plan/worksheet.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
 import type { LiveRun } from "./run.ts";
 
+export type Detail = "full" | "brief" | "tones";
+
 /** A run that has begun, and what it follows. */
 export interface Session {
   readonly id: string;
   readonly worksheet: Worksheet;
   readonly timeline: Timeline;
+  /** How much is said from here on. */
+  readonly detail: Detail;
   readonly run: LiveRun;
 }
 
@@ -35,6 +39,8 @@ export interface Runs {
   begin(worksheet: Worksheet, plan: Plan): Promise<void>;
   /** The run that is on: it goes on whatever place is shown. */
   readonly current: ReadonlySignal<Session | null>;
+  /** How much is said in what is left of the run that is on: compiled anew, no moment moved. */
+  say(detail: Detail): Promise<void>;
   /** Ends the run that is on. */
   leave(): void;
   /** To be called from a press. Plays a section of a timeline as it will sound, from `from` seconds on. */

@@ -1,12 +1,14 @@
 // The run's screen: the next thing to do across the whole of it, and the whole of it one control.
 // In a dark section every pixel is black, the pointer too; what can be pressed is still there.
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { Session } from "../live/runs.ts";
+import type { Detail, Session } from "../live/runs.ts";
 import { isPress } from "./press-events.ts";
 import { type RunScreen, runScreenOf } from "./run-model.ts";
 import { duringRun } from "./run-words.ts";
 
 export interface RunViewPorts {
+  /** How much is said in what is left. */
+  readonly say: (detail: Detail) => void;
   /** Ends the run that is on; the record stays. */
   readonly leave: () => void;
   /** Ends the run and shows its record. */
@@ -16,6 +18,13 @@ export interface RunViewPorts {
   /** Calls back a few times a second, for what is shown only. */
   readonly often: (show: () => void) => () => void;
 }
+
+/** From one detail to the next; after the least, all again. */
+const less: { readonly [detail in Detail]: Detail } = {
+  full: "brief",
+  brief: "tones",
+  tones: "full",
+};
 
 interface Props {
   readonly session: Session;
@@ -107,6 +116,11 @@ export function RunView({ session, ports }: Props) {
             <button type="button" onClick={() => run.where()}>
               {duringRun.where}
             </button>
+            {screen.kind !== "over" && (
+              <button type="button" onClick={() => ports.say(less[session.detail])}>
+                {duringRun.say[session.detail]}
+              </button>
+            )}
             <button
               type="button"
               onClick={() => (screen.kind === "over" ? ports.leave() : setLeaving(true))}

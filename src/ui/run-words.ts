@@ -49,6 +49,8 @@ export const duringRun = {
   name: "The run",
   press: "Press anywhere to go on",
   where: "Where are we?",
+  /** By how much is said now: what a press makes of it. */
+  say: { full: "Say less", brief: "Tones only", tones: "Say all" },
   leave: "Leave the run",
   leaveTimed: "The clock in the tank goes on without you. Leave the run?",
   leaveWaiting: "Leave the run? What was done so far is kept in Write up.",

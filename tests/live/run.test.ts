@@ -1,73 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { openRun, type Player } from "../../src/live/run.ts";
-import type { Cue, Timeline } from "../../src/timeline/score.ts";
 import { gullrock } from "../plan/worksheets.ts";
-import { compiled, english, estimatedLengths } from "../timeline/scene.ts";
+import { compiled } from "../timeline/scene.ts";
+import { runByHand } from "./by-hand.ts";
 
 const timeline = compiled(gullrock);
 const developer = timeline.sections.findIndex((section) => section.id === "developer");
 
-/** A clock that is moved by hand, and a player that notes what it was given. */
-function scene(played: Timeline = timeline) {
-  let now = 100;
-  let looks: (() => void)[] = [];
-  const heard: { cue: Cue; at: number; stoppedAt: number | null }[] = [];
-  const player: Player = {
-    now: () => now,
-    play(cue, at) {
-      const entry: (typeof heard)[number] = { cue, at, stoppedAt: null };
-      heard.push(entry);
-      return {
-        stop() {
-          entry.stoppedAt ??= now;
-        },
-      };
-    },
-    answerPress() {},
-  };
-  const run = openRun({
-    timeline: played,
-    script: english,
-    lengths: estimatedLengths(1),
-    player,
-    everySecond(look) {
-      looks.push(look);
-      return () => {
-        looks = looks.filter((each) => each !== look);
-      };
-    },
-    utc: () => 1_700_000_000_000 + now * 1000,
-  });
-  return {
-    run,
-    /** What reached the ears: not what was stopped before it began. */
-    sounded: () => heard.filter(({ at, stoppedAt }) => stoppedAt === null || stoppedAt > at),
-    wait(seconds: number, step = 1) {
-      for (const end = now + seconds; now < end - 1e-9; ) {
-        now = Math.min(now + step, end);
-        for (const look of looks) look();
-      }
-    },
-    pressThrough(sections: number) {
-      for (let i = 0; i < sections; i += 1) {
-        run.press();
-        this.wait(i === sections - 1 ? 0 : (played.sections[i]?.seconds ?? 0) + 30);
-      }
-    },
-  };
-}
-
 describe("A run", () => {
   test("waits for a press before anything sounds", () => {
-    const { run, sounded, wait } = scene();
+    const { run, sounded, wait } = runByHand(timeline);
     wait(120);
     expect(sounded()).toEqual([]);
     expect(run.position().kind).toBe("waiting");
   });
 
   test("sounds every cue of a section once, each at the press plus its own time", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.pressThrough(developer + 1);
     const section = timeline.sections[developer];
     here.wait((section?.seconds ?? 0) + 5);
@@ -82,7 +31,7 @@ describe("A run", () => {
   });
 
   test("never lays more than a window's worth of sound ahead", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.pressThrough(developer + 1);
     const now = here.run.position();
     expect(now.kind).toBe("timed");
@@ -94,7 +43,7 @@ describe("A run", () => {
   test("loses no moment when the looks come seconds late", () => {
     fc.assert(
       fc.property(fc.double({ min: 1, max: 35, noNaN: true }), (step) => {
-        const here = scene();
+        const here = runByHand(timeline);
         here.pressThrough(developer + 1);
         here.wait(timeline.sections[developer]?.seconds ?? 0, step);
         const heard = new Set(here.sounded().map(({ cue }) => cue));
@@ -106,7 +55,7 @@ describe("A run", () => {
   });
 
   test("after a gap, stale words and beats are not spoken in a burst", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.pressThrough(developer + 1);
     const before = here.sounded().length;
     here.wait(180, 180);
@@ -118,7 +67,7 @@ describe("A run", () => {
   });
 
   test("goes on by a press only where it waits", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.pressThrough(developer + 1);
     here.wait(20);
     const before = here.run.position();
@@ -132,7 +81,7 @@ describe("A run", () => {
   });
 
   test("says that it lives while it waits", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.run.press();
     here.wait(200);
     const confirms = here.sounded().filter(({ cue }) => cue.kind === "confirm");
@@ -142,7 +91,7 @@ describe("A run", () => {
   });
 
   test("a press silences what the section before still had to say", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.run.press();
     here.wait(2);
     here.run.press();
@@ -153,7 +102,7 @@ describe("A run", () => {
   });
 
   test("is over after the last section, and a press then begins nothing", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.pressThrough(timeline.sections.length);
     here.wait(60);
     expect(here.run.position().kind).toBe("over");
@@ -164,7 +113,7 @@ describe("A run", () => {
 
 describe("Two presses in a row", () => {
   test("take back the start that the first one made, and tell where we are", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.run.press();
     here.wait(40);
     here.run.press();
@@ -183,7 +132,7 @@ describe("Two presses in a row", () => {
   });
 
   test("a bounce of a wet finger is no second press", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.run.press();
     here.wait(0.05, 0.05);
     here.run.press();
@@ -196,7 +145,7 @@ describe("“Where are we?”", () => {
   test("never speaks over a moment or its count-in, nor over other words, whenever it is asked", () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 640, noNaN: true }), (seconds) => {
-        const here = scene();
+        const here = runByHand(timeline);
         here.pressThrough(developer + 1);
         here.wait(seconds);
         here.run.where();
@@ -224,7 +173,7 @@ describe("“Where are we?”", () => {
   });
 
   test("tells the bath, how much is left and what comes next", () => {
-    const here = scene();
+    const here = runByHand(timeline);
     here.pressThrough(developer + 1);
     here.wait(18 + 34);
     here.run.where();

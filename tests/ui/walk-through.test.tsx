@@ -38,6 +38,7 @@ function world({ refuses = 0, mute = false }: { refuses?: number; mute?: boolean
     prepare: () => {},
     begin: async () => {},
     leave: () => {},
+    say: async () => {},
     async compile(worksheet): Promise<Timeline> {
       if (refusals > 0) {
         refusals -= 1;
