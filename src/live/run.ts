@@ -169,7 +169,7 @@ export function openRun(parts: RunParts): LiveRun {
         return place === index ? followed(on, section, now - pressedAt) : on;
       }),
     };
-    silence((each) => each.at > now);
+    silence((each) => each.at >= now);
     placedTo = now;
     look();
   }
