@@ -87,7 +87,7 @@ describe("a change of detail in the middle of a bath", () => {
         const known = new Set(section(to).cues.map(({ says }) => says));
         const warnings = section(from).cues.filter(({ kind }) => kind === "prepare");
         for (const cue of heard(from, to, second)) {
-          if (cue.channel !== "voice" || cue.at <= second) continue;
+          if (cue.channel !== "voice" || cue.at <= second + 1e-6) continue;
           expect(known.has(cue.says) || warnings.some(({ says }) => says === cue.says)).toBe(true);
         }
       }),
