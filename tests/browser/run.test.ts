@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { builtKit as kit } from "./built-kit.ts";
-import { heardBy } from "./capture.ts";
+import { type Captured, heardBy } from "./capture.ts";
 import {
   beganAt,
   blockMainThread,
@@ -37,4 +37,45 @@ describe("A run in a real browser", () => {
       expect(Math.abs((onset?.at ?? 0) - pressedAt - cue.at)).toBeLessThan(0.001);
     }
   });
+
+  test("keeps every moment and falls silent between them when told to say less in the middle of a bath", {
+    timeout: 180_000,
+  }, async () => {
+    const timeline = timelineOf(shortWorksheet);
+    const section = timeline.sections.find(({ id }) => id === "developer");
+    const page = await openPage(stage.browser, stage.served.url);
+    await openWorksheet(page, shortWorksheet);
+    await pressUpTo(page, timeline, "developer");
+    await page.waitForTimeout(20_000);
+    await page.getByRole("button", { name: "Say less" }).click();
+    await page.getByRole("button", { name: "Tones only" }).click();
+    await page.getByRole("button", { name: "Say all" }).waitFor();
+    const changed = 24;
+    await page.waitForTimeout(((section?.seconds ?? 0) - 16) * 1000);
+    const captured = await heardBy(page);
+    const pressedAt = await beganAt(page, "begun");
+    for (const cue of section?.cues.filter(({ kind }) => kind === "now") ?? []) {
+      const tone = kit.samples(cue.sounds[0] as Parameters<typeof kit.samples>[0]);
+      const onset = onsetOf(captured, tone, pressedAt + cue.at, 0.04);
+      expect(onset?.likeness, `${cue.sounds[0]} at ${cue.at}`).toBeGreaterThan(0.8);
+      expect(Math.abs((onset?.at ?? 0) - pressedAt - cue.at)).toBeLessThan(0.001);
+    }
+    const words = section?.cues.filter((cue) => cue.channel === "voice" && cue.at > changed) ?? [];
+    const clear = words.filter(({ at, until }) =>
+      section?.cues.every((cue) => cue.channel !== "tone" || cue.at >= until || cue.until <= at),
+    );
+    expect(clear.length).toBeGreaterThan(0);
+    for (const { at, until, says } of clear) {
+      expect(level(captured, pressedAt + at, pressedAt + until), says).toBeLessThan(-45);
+    }
+  });
 });
+
+/** dBFS, root of the mean square of what was captured between two times. */
+function level(captured: Captured, begin: number, end: number): number {
+  const { samples, sampleRate, firstFrame } = captured;
+  const frame = (at: number) => Math.round(at * sampleRate) - firstFrame;
+  const part = samples.slice(frame(begin), frame(end));
+  const square = part.reduce((sum, sample) => sum + sample * sample, 0) / part.length;
+  return 10 * Math.log10(square + 1e-12);
+}
