@@ -8,6 +8,8 @@
 // placement of each is best for all that follow, so the only state is (when the last word ended,
 // value so far), and a state that ends later with no more value can be dropped. What survives is a
 // handful, since states from before the next window opens collapse into one: linear in practice.
+// The order is part of the problem: words out of it are not considered. Where the best is reached in
+// several ways, the value says nothing of which; `settled` then moves cues to where they are liked.
 import type { Quiet } from "./quiet.ts";
 
 export interface Wording {

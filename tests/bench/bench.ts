@@ -3,6 +3,7 @@
 import { spawnSync } from "node:child_process";
 import { compileBench } from "./compile-bench.ts";
 import { downloadBench } from "./download-bench.ts";
+import { exactBench } from "./exact-bench.ts";
 import { liveBench } from "./live-bench.ts";
 import { planBench } from "./plan-bench.ts";
 import { renderBench } from "./render-bench.ts";
@@ -14,7 +15,7 @@ for (const [command, ...args] of [
   spawnSync(command ?? "", args, { stdio: "inherit" });
 }
 
-for (const bench of [downloadBench, planBench, compileBench, renderBench, liveBench]) {
+for (const bench of [downloadBench, planBench, compileBench, exactBench, renderBench, liveBench]) {
   const { title, rows } = await bench();
   console.log(`\n${title}`);
   console.table(rows);
