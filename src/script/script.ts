@@ -16,7 +16,8 @@ interface Sentence {
 }
 
 /**
- * Values by name, or one wording for each plural category of the language, with `{n}` in words. A
+ * Values by name, or one wording for each plural category of the language, with `{n}` in words, and
+ * for single counts that are said or heard better another way, such as half an hour. A
  * language that inflects has a table for each form it needs, `bath_from` beside `bath`: the same
  * values, in another case.
  */
@@ -75,7 +76,7 @@ export function openScript(source: ScriptSource, cardinal: (n: number) => string
       throw new Error(`No slot "${table}" in the script "${source.language}".`);
     if (slotOf(table) in counts) {
       const count = Number(value);
-      const wording = words[plurals.select(count)] ?? words.other ?? "{n}";
+      const wording = words[count] ?? words[plurals.select(count)] ?? words.other ?? "{n}";
       return wording.replace("{n}", cardinal(count));
     }
     const named = words[String(value)] ?? words.many;
