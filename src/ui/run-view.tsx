@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Detail, Session } from "../live/runs.ts";
 import { isPress } from "./press-events.ts";
 import { type RunScreen, runScreenOf } from "./run-model.ts";
+import { RunTools } from "./run-tools.tsx";
 import { duringRun } from "./run-words.ts";
 
 export interface RunViewPorts {
@@ -19,13 +20,6 @@ export interface RunViewPorts {
   readonly often: (show: () => void) => () => void;
 }
 
-/** From one detail to the next; after the least, all again. */
-const less: { readonly [detail in Detail]: Detail } = {
-  full: "brief",
-  brief: "tones",
-  tones: "full",
-};
-
 interface Props {
   readonly session: Session;
   readonly ports: RunViewPorts;
@@ -33,7 +27,6 @@ interface Props {
 
 export function RunView({ session, ports }: Props) {
   const screen = useScreen(session, ports);
-  const [leaving, setLeaving] = useState(false);
   const view = useRef<HTMLDivElement>(null);
   const { run } = session;
   const dark = screen.dark;
@@ -100,36 +93,7 @@ export function RunView({ session, ports }: Props) {
           </button>
         </p>
       )}
-      <div class="guided-tools">
-        {leaving ? (
-          <>
-            <p>{screen.kind === "timed" ? duringRun.leaveTimed : duringRun.leaveWaiting}</p>
-            <button type="button" onClick={ports.leave}>
-              {duringRun.leave}
-            </button>
-            <button type="button" onClick={() => setLeaving(false)}>
-              {duringRun.stay}
-            </button>
-          </>
-        ) : (
-          <>
-            <button type="button" onClick={() => run.where()}>
-              {duringRun.where}
-            </button>
-            {screen.kind !== "over" && (
-              <button type="button" onClick={() => ports.say(less[session.detail])}>
-                {duringRun.say[session.detail]}
-              </button>
-            )}
-            <button
-              type="button"
-              onClick={() => (screen.kind === "over" ? ports.leave() : setLeaving(true))}
-            >
-              {duringRun.leave}
-            </button>
-          </>
-        )}
-      </div>
+      <RunTools session={session} ports={ports} kind={screen.kind} />
     </div>
   );
 }

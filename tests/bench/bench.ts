@@ -4,6 +4,7 @@ import { spawnSync } from "node:child_process";
 import { compileBench } from "./compile-bench.ts";
 import { downloadBench } from "./download-bench.ts";
 import { exactBench } from "./exact-bench.ts";
+import { heardBench } from "./heard-bench.ts";
 import { liveBench } from "./live-bench.ts";
 import { planBench } from "./plan-bench.ts";
 import { renderBench } from "./render-bench.ts";
@@ -15,7 +16,15 @@ for (const [command, ...args] of [
   spawnSync(command ?? "", args, { stdio: "inherit" });
 }
 
-for (const bench of [downloadBench, planBench, compileBench, exactBench, renderBench, liveBench]) {
+for (const bench of [
+  downloadBench,
+  planBench,
+  compileBench,
+  exactBench,
+  heardBench,
+  renderBench,
+  liveBench,
+]) {
   const { title, rows } = await bench();
   console.log(`\n${title}`);
   console.table(rows);
