@@ -84,10 +84,12 @@ function answerPhrases(position: Position, form: Form, script: Script): readonly
 function leftPhrases(left: number, form: Form, script: Script): readonly string[] {
   const minutes = sayable("minutes", Math.floor(left / 60));
   const seconds = left >= 3600 ? null : sayable("seconds", Math.floor(left % 60));
-  return [
-    ...(minutes === null ? [] : script.say("where.minutes", form, { minutes })),
-    ...(seconds === null ? [] : script.say("where.seconds", form, { seconds })),
-  ];
+  // In one sentence where there are both: "half a minute left" by itself would be taken for all of it.
+  if (minutes !== null && seconds !== null) {
+    return script.say("where.both", form, { minutes, seconds });
+  }
+  if (minutes !== null) return script.say("where.minutes", form, { minutes });
+  return seconds === null ? [] : script.say("where.seconds", form, { seconds });
 }
 
 /** What is said again while the run waits: all that a telling section told, or how a timed one ended. */

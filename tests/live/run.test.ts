@@ -181,7 +181,7 @@ describe("“Where are we?”", () => {
       .sounded()
       .flatMap(({ cue: { says } }) => (says?.startsWith("You are") ? [says] : []));
     expect(said).toEqual([
-      "You are in the developer. Eight minutes. Fifty-five seconds of this bath left. What comes next is agitation.",
+      "You are in the developer. Eight minutes. And fifty-five seconds left. What comes next is agitation.",
     ]);
   });
 });
