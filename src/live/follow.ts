@@ -2,9 +2,7 @@
 // from now on. Pure, because the change comes in the middle of a bath and no moment may move by it.
 import type { Cue, Section } from "../timeline/score.ts";
 import { clockEnd } from "./position.ts";
-
-/** Half a second parts one voice cue from the next. */
-const PAUSE = 0.5;
+import { PAUSE } from "./where.ts";
 
 /**
  * The section to go on with: what is past as it was, what is to come as the other has it.

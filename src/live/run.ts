@@ -9,7 +9,7 @@ import { followed } from "./follow.ts";
 import { mayBeLate } from "./lateness.ts";
 import { notBegun, type Position, positionOf } from "./position.ts";
 import { type Pressing, pressed } from "./presses.ts";
-import { answerOf, saidBefore } from "./where.ts";
+import { answerOf, PAUSE, saidBefore } from "./where.ts";
 
 /** The audio clock, and a way to place a cue's sound on it. */
 export interface Player {
@@ -153,7 +153,7 @@ export function openRun(parts: RunParts): LiveRun {
     const at = pressedAt + answer.at;
     const until = pressedAt + answer.until;
     silence(
-      (each) => each.cue.channel === "voice" && each.at < until + 0.5 && each.until > at - 0.5,
+      (each) => each.cue.channel === "voice" && each.at < until + PAUSE && each.until > at - PAUSE,
     );
     place(spoken(answer.phrases, answer.until - answer.at), at);
   }

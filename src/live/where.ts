@@ -9,7 +9,7 @@ import { clockEnd, type Position } from "./position.ts";
 /** An answer that cannot begin within this many seconds is cut shorter instead. */
 const PATIENCE = 2;
 /** Seconds of silence kept around an answer, and before a moment. */
-const PAUSE = 0.5;
+export const PAUSE = 0.5;
 const HUSH = 1;
 
 export interface Answer {

@@ -1,11 +1,13 @@
 // The questions beside the development, each with its lines and warnings: mixing, tempering, contrast.
 // Apart from the plan of the development, which stands without them and is on the page before them.
+import { contrastOf } from "./contrast.ts";
 import { contrastLines, contrastWarnings } from "./contrast-lines.ts";
 import type { Development } from "./development.ts";
 import type { Topic, Warning, WorkingLine } from "./line.ts";
-import { mixingLines, mixingWarnings } from "./mixing.ts";
+import { mixingLines, mixingOf, mixingWarnings } from "./mixing.ts";
 import { temperingOf } from "./tempering.ts";
 import { temperingLines, temperingWarnings } from "./tempering-lines.ts";
+import { nothingToMix } from "./warmth-messages.ts";
 import type { Worksheet } from "./worksheet.ts";
 
 /** Both empty where the worksheet does not ask. */
@@ -19,29 +21,33 @@ export interface Aside {
   readonly told: (worksheet: Worksheet, development: Development) => Told;
 }
 
-/** In the order in which they are told. */
+const nothing: Told = { lines: [], warnings: [] };
+
+/** In the order in which they are told. Each is worked out once, for its lines and its warnings. */
 export const asides: readonly Aside[] = [
   {
     topic: "mixing",
-    told: (worksheet) => ({
-      lines: mixingLines(worksheet),
-      warnings: mixingWarnings(worksheet),
-    }),
+    told(worksheet) {
+      if (worksheet.mixing === undefined) return nothing;
+      const plan = mixingOf(worksheet);
+      if (plan === null) return { lines: [], warnings: [nothingToMix()] };
+      return { lines: mixingLines(plan), warnings: mixingWarnings(plan) };
+    },
   },
   {
     topic: "tempering",
     told({ tempering }, development) {
-      if (tempering === undefined) return { lines: [], warnings: [] };
-      // Fitted once: the fit is the most that a plan has to work out.
+      if (tempering === undefined) return nothing;
       const plan = temperingOf(tempering);
       return { lines: temperingLines(plan, development), warnings: temperingWarnings(plan) };
     },
   },
   {
     topic: "contrast",
-    told: (worksheet) => ({
-      lines: contrastLines(worksheet),
-      warnings: contrastWarnings(worksheet),
-    }),
+    told({ contrast }) {
+      if (contrast === undefined) return nothing;
+      const plan = contrastOf(contrast);
+      return { lines: contrastLines(plan), warnings: contrastWarnings(plan) };
+    },
   },
 ];

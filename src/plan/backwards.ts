@@ -2,9 +2,10 @@
 // Alone, because it asks the leaflet the other way round, and nothing of the plan depends on it.
 import { type TemperatureFor, temperatureFor } from "../trade/temperature-for.ts";
 import { pairFor, scaled, type TimeCurve } from "../trade/time-temperature.ts";
-import { readClockTime, writeClockTime } from "../units/clock-time.ts";
+import { writeClockTime } from "../units/clock-time.ts";
 import { degreesOf, type Temperature, writeDegrees, writeTenths } from "../units/temperature.ts";
 import { writeNumber } from "../units/written-number.ts";
+import { secondsOf } from "./clock-readings.ts";
 import type { Development } from "./development.ts";
 import type { Warning, WorkingLine } from "./line.ts";
 import * as messages from "./messages.ts";
@@ -55,9 +56,7 @@ export function soughtWarnings(developer: Developer, development: Development): 
 }
 
 export function soughtSeconds(developer: Developer): number | null {
-  if (developer.soughtTime === undefined) return null;
-  const reading = readClockTime(developer.soughtTime);
-  return reading.kind === "read" ? reading.seconds : null;
+  return developer.soughtTime === undefined ? null : secondsOf(developer.soughtTime);
 }
 
 /** Ta + (Tb − Ta) × ln(ta / t) / ln(ta / tb), or Ta + ln(ta / t) / k for a row alone. */

@@ -8,8 +8,8 @@ import {
   type TimePoint,
   usualPerDegree,
 } from "../trade/time-temperature.ts";
-import { readClockTime } from "../units/clock-time.ts";
 import { toCelsius } from "../units/temperature.ts";
+import { secondsOf } from "./clock-readings.ts";
 import type { Developer, Film, LeafletRow } from "./worksheet.ts";
 
 /** A row as the formulas see it, with what was typed and where it stands in the worksheet. */
@@ -35,11 +35,12 @@ export function effectiveRating(film: Film): number | undefined {
 /** The leaflet's rows, cold to warm. The times have been read before: a worksheet holds no others. */
 export function leafletPoints(leaflet: readonly LeafletRow[]): readonly LeafletPoint[] {
   return leaflet
-    .map((row, index) => {
-      const time = readClockTime(row.time);
-      if (time.kind === "unread") throw new Error(`leaflet[${index}].time was not validated`);
-      return { row, index, celsius: toCelsius(row.temperature), seconds: time.seconds };
-    })
+    .map((row, index) => ({
+      row,
+      index,
+      celsius: toCelsius(row.temperature),
+      seconds: secondsOf(row.time),
+    }))
     .sort((a, b) => a.celsius - b.celsius);
 }
 

@@ -3,14 +3,11 @@
 import { logSpeed } from "../trade/sensitometry.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { writeNumber } from "../units/written-number.ts";
-import { type ContrastPlan, contrastOf, type ForGradient, type TestReading } from "./contrast.ts";
+import type { ContrastPlan, ForGradient, TestReading } from "./contrast.ts";
 import * as messages from "./contrast-messages.ts";
 import type { Warning, WorkingLine } from "./line.ts";
-import type { Worksheet } from "./worksheet.ts";
 
-export function contrastLines({ contrast }: Worksheet): readonly WorkingLine[] {
-  if (contrast === undefined) return [];
-  const plan = contrastOf(contrast);
+export function contrastLines(plan: ContrastPlan): readonly WorkingLine[] {
   const wedges = plan.tests.flatMap((test, index) => wedgeLine(plan, test, index) ?? []);
   return [...wedges, ...lawLines(plan)];
 }
@@ -82,9 +79,7 @@ function timeLine(label: string, plan: ContrastPlan, { stops, gradient, time }: 
   ];
 }
 
-export function contrastWarnings({ contrast }: Worksheet): readonly Warning[] {
-  if (contrast === undefined) return [];
-  const plan = contrastOf(contrast);
+export function contrastWarnings(plan: ContrastPlan): readonly Warning[] {
   const { fit, tests, wanted, stops } = plan;
   const wedges = tests.flatMap(({ film, wedge }, index) =>
     wedge?.kind === "unread"

@@ -8,7 +8,7 @@ import {
   timeForGradient,
 } from "../trade/contrast.ts";
 import { contrastSpan, readWedge, type WedgeReading } from "../trade/sensitometry.ts";
-import { readClockTime } from "../units/clock-time.ts";
+import { secondsOf } from "./clock-readings.ts";
 import type { ContrastWish, TestFilm } from "./worksheet.ts";
 
 export interface TestReading {
@@ -65,9 +65,7 @@ export function contrastOf(wish: ContrastWish): ContrastPlan {
 }
 
 function readingOf(wish: ContrastWish, film: TestFilm): TestReading {
-  const time = readClockTime(film.time);
-  if (time.kind === "unread") throw new Error("a test film's time was not validated");
-  const { seconds } = time;
+  const seconds = secondsOf(film.time);
   if (film.densities === undefined || film.baseFog === undefined || wish.stepLog === undefined) {
     return { film, seconds, wedge: null, gradient: film.gradient ?? null };
   }

@@ -1,17 +1,21 @@
 // Worksheet in, the development time out with every factor it is made of.
 // Alone, so that the working and the warnings tell of the very numbers the time came from.
 import { reuseFactor } from "../trade/capacity.ts";
-import { type Drift, driftedSeconds, temperatureAfter } from "../trade/drift.ts";
+import {
+  type Drift,
+  driftedSeconds,
+  type ThermometerReading,
+  temperatureAfter,
+} from "../trade/drift.ts";
 import {
   type DriftAfter,
   type MeasuredDevelopment,
   measuredDevelopment,
-  type TankReading,
 } from "../trade/measured-development.ts";
 import { usualMethodFactor } from "../trade/method.ts";
 import { ratingFactor, usualPerStop } from "../trade/rating.ts";
 import { scaled, type TimeCurve, type TimePoint, timeAt } from "../trade/time-temperature.ts";
-import { longestSeconds, readClockTime } from "../units/clock-time.ts";
+import { longestSeconds } from "../units/clock-time.ts";
 import { toCelsius } from "../units/temperature.ts";
 import {
   type BaseTime,
@@ -21,6 +25,7 @@ import {
   leafletPoints,
   type SlopeSource,
 } from "./base-time.ts";
+import { readingsOf } from "./clock-readings.ts";
 import type { Developer, Film, Worksheet } from "./worksheet.ts";
 
 interface Drifting {
@@ -36,7 +41,7 @@ export interface Measured extends MeasuredDevelopment {
   /** The time at any temperature with rating, reuse and method in it. */
   readonly curve: TimeCurve;
   /** In order, the first at 0 s: what was measured in the mixed bath, unless a reading says otherwise. */
-  readonly readings: readonly TankReading[];
+  readonly readings: readonly ThermometerReading[];
   /** What goes on after the last of them; null: it stays as it is. */
   readonly after: DriftAfter | null;
 }
@@ -110,14 +115,9 @@ export function developmentOf({ films, developer, tank }: Worksheet): Developmen
 }
 
 function measuredOf(curve: TimeCurve, developer: Developer, after: DriftAfter | null): Measured {
-  const taken = (developer.readings ?? []).map(({ at, temperature }) => {
-    const time = readClockTime(at);
-    if (time.kind === "unread") throw new Error("a reading's time was not validated");
-    return { seconds: time.seconds, celsius: toCelsius(temperature) };
-  });
+  const taken = readingsOf(developer.readings ?? []);
   const start = { seconds: 0, celsius: toCelsius(developer.temperature) };
-  const begun = taken.some(({ seconds }) => seconds === 0) ? taken : [start, ...taken];
-  const readings = begun.sort((a, b) => a.seconds - b.seconds);
+  const readings = taken[0]?.seconds === 0 ? taken : [start, ...taken];
   return { ...measuredDevelopment(curve, readings, after), curve, readings, after };
 }
 

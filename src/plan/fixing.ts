@@ -1,9 +1,9 @@
 // A clearing time in, the fixer's time by the rule chosen, how spent it is, its lines and warnings out.
 // Alone, because it is the only bath whose time comes from a test made on the spot.
 import { fixingSeconds, isSpent, slowing, spentAt, usualClearingRule } from "../trade/clearing.ts";
-import { readClockTime } from "../units/clock-time.ts";
 import { writeNumber } from "../units/written-number.ts";
 import * as messages from "./bath-messages.ts";
+import { secondsOf } from "./clock-readings.ts";
 import type { Warning, WorkingLine } from "./line.ts";
 import type { BathWish, Clearing, Worksheet } from "./worksheet.ts";
 
@@ -59,10 +59,4 @@ function clearingIn({ baths }: Worksheet): Clearing | undefined {
 
 function ruleOf({ times }: Clearing): 2 | 3 {
   return times ?? usualClearingRule;
-}
-
-function secondsOf(time: string): number {
-  const reading = readClockTime(time);
-  if (reading.kind === "unread") throw new Error("a clearing time was not validated");
-  return reading.seconds;
 }

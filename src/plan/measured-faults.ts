@@ -1,7 +1,7 @@
 // What was measured at the bench and counted on the shelf in, the faults between its fields out.
 // Apart from cross-faults.ts, which asks these rules with its own: here nothing bears on the leaflet.
-import { readClockTime } from "../units/clock-time.ts";
 import { toCelsius, writeTemperature } from "../units/temperature.ts";
+import { secondsOf } from "./clock-readings.ts";
 import { type Fault, faultOf } from "./faults.ts";
 import type { Worksheet } from "./worksheet.ts";
 
@@ -68,11 +68,6 @@ export function readingFaults({ developer: { readings = [] } }: Worksheet): read
           ),
         ];
   });
-}
-
-function secondsOf(time: string): number {
-  const reading = readClockTime(time);
-  return reading.kind === "read" ? reading.seconds : Number.NaN;
 }
 
 export function tapFaults({ mixing }: Worksheet): readonly Fault[] {

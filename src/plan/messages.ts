@@ -9,7 +9,7 @@ import {
   writeDegrees,
   writeTemperature,
 } from "../units/temperature.ts";
-import { inUnitOf, type Volume, writeVolume } from "../units/volume.ts";
+import { type Volume, writeMillilitres, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
 import type { Warning } from "./line.ts";
 import type { LeafletRow } from "./worksheet.ts";
@@ -167,7 +167,7 @@ export interface ShortStock {
 }
 
 export function stockShort(it: ShortStock): Warning {
-  const volume = (millilitres: number) => writeVolume(inUnitOf(it.tank, millilitres));
+  const volume = (millilitres: number) => writeMillilitres(it.tank, millilitres);
   return {
     id: "stock-short",
     severity: "stop",

@@ -12,7 +12,7 @@ import {
 } from "../trade/mixing.ts";
 import { waterDensity } from "../trade/water.ts";
 import { degreesOf, toCelsius, writeTenths } from "../units/temperature.ts";
-import { inUnitOf, mlPerFlOz, toMillilitres, type Volume, writeVolume } from "../units/volume.ts";
+import { mlPerFlOz, toMillilitres, type Volume, writeMillilitres } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
 import type { Warning, WorkingLine } from "./line.ts";
 import { dilutionOf } from "./planned-baths.ts";
@@ -30,7 +30,13 @@ interface Rounded {
 
 interface MixingPlan {
   readonly wish: MixingWish;
+  /** The tank's volume as typed: in its unit the pours are told. */
+  readonly tank: Volume;
   readonly wanted: Wanted;
+  /** Parts of water to one of stock that are wanted. */
+  readonly parts: number;
+  /** ml from one mark of the graduate to the next. */
+  readonly mark: number;
   readonly mixing: Mixing;
   /** Null where there is no mix, or the stock is less than half a mark. */
   readonly rounded: Rounded | null;
@@ -50,7 +56,10 @@ export function mixingOf(worksheet: Worksheet): MixingPlan | null {
     hot: toCelsius(wish.hot),
   };
   const mixing = mixingFor(wanted);
-  return { wish, wanted, mixing, rounded: roundedTo(markOf(worksheet), wanted, mixing) };
+  const tank = worksheet.tank.volume;
+  const mark = wish.mark ? toMillilitres(wish.mark) : usualMark(tank);
+  const parts = dilution.water / dilution.stock;
+  return { wish, tank, wanted, parts, mark, mixing, rounded: roundedTo(mark, wanted, mixing) };
 }
 
 function roundedTo(mark: number, { stock }: Wanted, mixing: Mixing): Rounded | null {
@@ -67,17 +76,15 @@ function roundedTo(mark: number, { stock }: Wanted, mixing: Mixing): Rounded | n
   };
 }
 
-/** ml from one mark to the next. */
-function markOf({ mixing, tank }: Worksheet): number {
-  if (mixing?.mark) return toMillilitres(mixing.mark);
-  return "ml" in tank.volume ? 5 : mlPerFlOz / 4;
+/** ml: 5, or a quarter of a fluid ounce. */
+function usualMark(tank: Volume): number {
+  return "ml" in tank ? 5 : mlPerFlOz / 4;
 }
 
-export function mixingLines(worksheet: Worksheet): readonly WorkingLine[] {
-  const plan = mixingOf(worksheet);
-  if (plan?.mixing.kind !== "mix") return [];
-  const { wish, wanted, mixing, rounded } = plan;
-  const volume = volumesLike(worksheet.tank.volume);
+export function mixingLines(plan: MixingPlan): readonly WorkingLine[] {
+  const { wish, tank, wanted, mixing, rounded } = plan;
+  if (mixing.kind !== "mix") return [];
+  const volume = (millilitres: number) => writeMillilitres(tank, millilitres);
   const { total, stock, water, cold, hot } = mixing.weights;
   const grams = (weight: number) => writeNumber(weight, 1);
   const at = (celsius: number) => degreesOf(wish.target, celsius);
@@ -118,11 +125,8 @@ export function mixingLines(worksheet: Worksheet): readonly WorkingLine[] {
 /** A dilution off by more than this part shows in the negative; common practice. */
 const dilutionOff = 0.05;
 
-export function mixingWarnings(worksheet: Worksheet): readonly Warning[] {
-  if (worksheet.mixing === undefined) return [];
-  const plan = mixingOf(worksheet);
-  if (plan === null) return [messages.nothingToMix()];
-  const { wish, mixing, rounded } = plan;
+export function mixingWarnings(plan: MixingPlan): readonly Warning[] {
+  const { wish, tank, parts, mark, mixing, rounded } = plan;
   const tenths = (celsius: number) => writeTenths(wish.target, celsius);
   switch (mixing.kind) {
     case "out-of-reach":
@@ -138,15 +142,9 @@ export function mixingWarnings(worksheet: Worksheet): readonly Warning[] {
     case "no-water":
       return [messages.noWater()];
     case "mix": {
-      const { stock, water } = dilutionOf(worksheet.developer);
-      const wanted = water / stock;
-      const mark = writeVolume(inUnitOf(worksheet.tank.volume, markOf(worksheet)));
-      if (rounded && Math.abs(rounded.parts / wanted - 1) <= dilutionOff) return [];
-      return [messages.marksTooCoarse(mark, rounded && `1+${writeNumber(rounded.parts)}`)];
+      if (rounded && Math.abs(rounded.parts / parts - 1) <= dilutionOff) return [];
+      const marks = writeMillilitres(tank, mark);
+      return [messages.marksTooCoarse(marks, rounded && `1+${writeNumber(rounded.parts)}`)];
     }
   }
-}
-
-function volumesLike(like: Volume): (millilitres: number) => string {
-  return (millilitres) => writeVolume(inUnitOf(like, millilitres));
 }

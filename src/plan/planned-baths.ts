@@ -1,9 +1,9 @@
 // Worksheet in, its baths in order out: how long, how warm, how agitated.
 // Alone, because what the trade does where nobody said otherwise is decided here and only here.
 import { type BathFacts, processBaths } from "../trade/baths.ts";
-import { readClockTime } from "../units/clock-time.ts";
 import { type Dilution, readDilution, stockItself, writeDilution } from "../units/parts.ts";
 import { toCelsius } from "../units/temperature.ts";
+import { secondsOf } from "./clock-readings.ts";
 import { fillSeconds, washInversion } from "./fills.ts";
 import { clearedSeconds } from "./fixing.ts";
 import type { PlannedBath } from "./plan.ts";
@@ -19,7 +19,7 @@ export function plannedBaths(
   return facts.flatMap((bath) => {
     const wish = worksheet.baths?.[bath.id];
     if (wish?.skip === true || (bath.onlyIfNamed && wish === undefined)) return [];
-    const seconds = bath.seconds === null ? developmentSeconds : secondsOf(worksheet, bath, wish);
+    const seconds = bath.seconds === null ? developmentSeconds : bathSeconds(worksheet, bath, wish);
     return {
       id: bath.id,
       label: bath.seconds === null ? developerLabel(worksheet.developer) : bath.label,
@@ -42,12 +42,11 @@ function developerLabel(developer: Developer): string {
   return dilution.water === 0 ? developer.label : `${developer.label} ${writeDilution(dilution)}`;
 }
 
-function secondsOf(worksheet: Worksheet, bath: BathFacts, wish: BathWish | undefined): number {
+function bathSeconds(worksheet: Worksheet, bath: BathFacts, wish: BathWish | undefined): number {
   if (wish?.fills) {
     return wish.fills.reduce((sum, inversions) => sum + fillSeconds(worksheet, inversions), 0);
   }
-  const time = wish?.time === undefined ? undefined : readClockTime(wish.time);
-  if (time?.kind === "read") return time.seconds;
+  if (wish?.time !== undefined) return secondsOf(wish.time);
   return clearedSeconds(wish) ?? bath.seconds ?? 0;
 }
 

@@ -1,16 +1,16 @@
 // Thermometer readings from the water bath in, when the developer is ready and what to do meanwhile out.
 // Alone, because its answers have an interval, and everything said of them must carry it.
+import type { ThermometerReading } from "../trade/drift.ts";
 import {
   type CoolingFit,
   type Fitted,
   fitCooling,
   type Reach,
-  type ThermometerReading,
   whenAt,
 } from "../trade/tempering.ts";
-import { readClockTime } from "../units/clock-time.ts";
 import { toCelsius } from "../units/temperature.ts";
-import type { TemperingWish, ThermometerRow } from "./worksheet.ts";
+import { readingsOf } from "./clock-readings.ts";
+import type { TemperingWish } from "./worksheet.ts";
 
 export interface TemperingPlan {
   readonly wish: TemperingWish;
@@ -29,16 +29,6 @@ export interface TemperingPlan {
  * practice. The same in °F, so that the scale someone reads changes no answer.
  */
 const readable = 0.2;
-
-function readingsOf(rows: readonly ThermometerRow[]): readonly ThermometerReading[] {
-  return rows
-    .map(({ at, temperature }) => {
-      const time = readClockTime(at);
-      if (time.kind === "unread") throw new Error("a reading's time was not validated");
-      return { seconds: time.seconds, celsius: toCelsius(temperature) };
-    })
-    .sort((a, b) => a.seconds - b.seconds);
-}
 
 export function temperingOf(wish: TemperingWish): TemperingPlan {
   const readings = readingsOf(wish.readings);

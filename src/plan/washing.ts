@@ -12,7 +12,7 @@ import {
 } from "../trade/washing.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { nominalFilmArea } from "../units/film-size.ts";
-import { inUnitOf, toMillilitres, type Volume, writeVolume } from "../units/volume.ts";
+import { toMillilitres, type Volume, writeMillilitres, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
 import * as messages from "./bath-messages.ts";
 import { nominalFilms } from "./film-area.ts";
@@ -65,8 +65,8 @@ export function washLines(
   const plan = washOf(worksheet, baths);
   if (!plan) return [];
   const { kept, fill, thiosulfate, area, carried, left, way, carryOver } = plan;
-  const volume = (ml: number) => writeVolume(inUnitOf(worksheet.tank.volume, ml));
-  const own = (ml: number) => writeVolume(inUnitOf(carryOver, ml));
+  const volume = (ml: number) => writeMillilitres(worksheet.tank.volume, ml);
+  const own = (ml: number) => writeMillilitres(carryOver, ml);
   const grams = (thiosulfate * kept) / 1000;
   const whole = writeNumber(kept + fill, 1);
   const from = writeNumber(carried, 2);

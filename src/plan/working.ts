@@ -5,7 +5,7 @@ import { totalHolding } from "../trade/dilution.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { nominalFilmArea } from "../units/film-size.ts";
 import { writeDilution } from "../units/parts.ts";
-import { inUnitOf, toMillilitres, writeVolume } from "../units/volume.ts";
+import { toMillilitres, writeMillilitres, writeVolume } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
 import { soughtLines } from "./backwards.ts";
 import { capacityLines } from "./capacity.ts";
@@ -50,7 +50,7 @@ export function workingFor(
 
 function mixLine({ developer, tank }: Worksheet, { mix }: Planned): WorkingLine {
   const parts = dilutionOf(developer);
-  const volume = (millilitres: number) => writeVolume(inUnitOf(tank.volume, millilitres));
+  const volume = (millilitres: number) => writeMillilitres(tank.volume, millilitres);
   if (parts.water === 0) {
     return { label: "Mix", expression: "stock as it is", result: volume(mix.total) };
   }
@@ -73,7 +73,7 @@ function stockLines({ developer, films, tank }: Worksheet, { mix }: Planned): Wo
   if (developer.stockPerFilm === undefined) return [area];
   const parts = dilutionOf(developer);
   const perFilm = toMillilitres(developer.stockPerFilm);
-  const volume = (millilitres: number) => writeVolume(inUnitOf(tank.volume, millilitres));
+  const volume = (millilitres: number) => writeMillilitres(tank.volume, millilitres);
   const needed = volume(perFilm * count);
   const total = volume(totalHolding(perFilm * count, parts));
   const asTyped = writeVolume(developer.stockPerFilm);

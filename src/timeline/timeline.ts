@@ -10,8 +10,8 @@
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { LEAD, type Step, stepsOf } from "../process/process.ts";
-import type { Form, Script } from "../script/script.ts";
-import { choose, type Window, type Wording } from "./choose.ts";
+import type { Script } from "../script/script.ts";
+import { choose } from "./choose.ts";
 import { whyLeft } from "./left.ts";
 import type { Lengths } from "./lengths.ts";
 import { quietOf } from "./quiet.ts";
@@ -19,12 +19,10 @@ import type { Cue, Left, Section, Timeline } from "./score.ts";
 import { confirmCue, signalsOf } from "./signals.ts";
 import { titleOf } from "./titles.ts";
 import type { Wish } from "./wish.ts";
-import { wishesOf } from "./wishes.ts";
+import { windowOf, wordedWishes } from "./wording.ts";
 
 /** A silence longer than this in a timed bath is broken, seconds; the promise is 60. */
 const SILENCE = 45;
-/** Of a wish's weight, in tenths: fewer words for more wishes beat more words for fewer. */
-const worth: { readonly [form in Form]: number } = { full: 10, brief: 9, shortest: 8 };
 
 /**
  * The same worksheet, script and lengths give the same timeline, to the byte.
@@ -49,11 +47,6 @@ export function compile(
   };
 }
 
-interface WordedWish extends Wish {
-  readonly said: readonly { readonly phrases: readonly string[]; readonly wording: Wording }[];
-  readonly wanted: string;
-}
-
 function sectionOf(
   step: Step,
   next: Step | undefined,
@@ -63,13 +56,7 @@ function sectionOf(
   spoken: Map<string, number>,
 ): Section {
   const signals = signalsOf(step.moments);
-  const detail = worksheet.voice?.detail ?? "full";
-  const wishes =
-    detail === "tones"
-      ? []
-      : wishesOf(step, next, worksheet)
-          .filter((wish) => detail === "full" || !wish.nicety)
-          .map((wish) => worded(wish, detail, script, lengths, spoken));
+  const wishes = wordedWishes(step, next, worksheet, script, lengths, spoken);
   const quiet = quietOf(signals.quiet);
   const placed = choose(wishes.map(windowOf), quiet);
 
@@ -93,40 +80,6 @@ function sectionOf(
     moments: step.moments,
     cues: cues.length === 0 ? [confirmCue(0.4)] : unbroken(cues, step),
     left,
-  };
-}
-
-/** A fact is told in full once and in short after; how much is left counts as one fact, not as many. */
-function worded(
-  wish: Wish,
-  detail: "full" | "brief",
-  script: Script,
-  lengths: Lengths,
-  spoken: Map<string, number>,
-): WordedWish {
-  const fact = wish.kind === "remaining" ? wish.key : `${wish.key} ${JSON.stringify(wish.slots)}`;
-  const told = spoken.get(fact) ?? 0;
-  spoken.set(fact, told + 1);
-  const allowed: readonly Form[] =
-    detail === "full" && told === 0 ? ["full", "brief", "shortest"] : ["brief", "shortest"];
-  const said = allowed.flatMap((form) => {
-    const phrases = script.say(wish.key, form, wish.slots);
-    const seconds = lengths.spoken(phrases);
-    return seconds === null
-      ? []
-      : [{ phrases, wording: { seconds, value: wish.weight * worth[form] } }];
-  });
-  const wanted = script.say(wish.key, allowed[0] ?? "full", wish.slots).join(" ");
-  return { ...wish, said, wanted };
-}
-
-function windowOf(wish: WordedWish): Window {
-  const { earliest, latestEnd, liked, said } = wish;
-  return {
-    earliest,
-    latestEnd,
-    prefer: (seconds) => (liked.by === "start" ? liked.at : liked.at - seconds),
-    wordings: said.map(({ wording }) => wording),
   };
 }
 

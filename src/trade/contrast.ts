@@ -1,5 +1,6 @@
 // Gradients measured after several development times in, the law by which contrast grows out, and
 // with it the time for a wanted gradient. Alone, because it is the one curve here fitted to tests.
+import { leastOf } from "./least.ts";
 import { contrastSpan, densitometerError } from "./sensitometry.ts";
 
 /** The mean gradient of a film developed for so many seconds, above 0, all else being the same. */
@@ -85,14 +86,12 @@ export function fitContrast(given: readonly ContrastTest[]): ContrastFit {
   if (contradict(tests)) return unfit("contradictory");
 
   const [low, high] = [Math.log(leastBend / to), Math.log(levelFrom / from)];
-  const scanned = (step: number) => low + ((high - low) * step) / scanSteps;
   const off = (logK: number) => limitFor(tests, Math.exp(logK)).squares;
-  const offs = Array.from({ length: scanSteps + 1 }, (_, step) => off(scanned(step)));
-  const best = offs.indexOf(Math.min(...offs));
-  if (best === 0) return unfit("straight");
-  if (best === scanSteps) return unfit("contradictory");
+  const best = leastOf(off, low, high, scanSteps, sections);
+  if (best.step === 0) return unfit("straight");
+  if (best.step === scanSteps) return unfit("contradictory");
 
-  const perSecond = Math.exp(lowest(off, scanned(best - 1), scanned(best + 1)));
+  const perSecond = Math.exp(best.at);
   const { limit, squares } = limitFor(tests, perSecond);
   const misfit = Math.sqrt(squares / tests.length);
   return { kind: "fitted", limit, perMinute: 60 * perSecond, misfit, from, to, tests };
@@ -161,24 +160,4 @@ function limitFor(tests: readonly ContrastTest[], perSecond: number) {
   for (const { seconds, gradient } of tests)
     squares += (gradient - limit * grown(perSecond, seconds)) ** 2;
   return { limit, squares };
-}
-
-/** Where `f` is lowest between `a` and `b`, it having one valley there: golden section. */
-function lowest(f: (x: number) => number, a: number, b: number): number {
-  const golden = (Math.sqrt(5) - 1) / 2;
-  let [low, high] = [a, b];
-  let [left, right] = [high - golden * (high - low), low + golden * (high - low)];
-  let [atLeft, atRight] = [f(left), f(right)];
-  for (let i = 0; i < sections; i += 1) {
-    if (atLeft <= atRight) {
-      [high, right, atRight] = [right, left, atLeft];
-      left = high - golden * (high - low);
-      atLeft = f(left);
-    } else {
-      [low, left, atLeft] = [left, right, atRight];
-      right = low + golden * (high - low);
-      atRight = f(right);
-    }
-  }
-  return (low + high) / 2;
 }

@@ -1,6 +1,7 @@
 // Temperatures and times in, the curve of Newton's cooling that lies nearest to them out, and how near any such
 // curve can come that goes through a given point. Alone, because it is least squares and knows no trade.
 import { linearRegression } from "simple-statistics";
+import { leastOf } from "./least.ts";
 
 /** A temperature at a time. At Infinity it is what the curve settles at: the water bath's own reading. */
 export interface CurvePoint {
@@ -31,7 +32,6 @@ export const warmest = 100;
 
 /** Half-way times tried, evenly in their logarithm; the best is then narrowed between its neighbours. */
 const tries = 32;
-const golden = (Math.sqrt(5) - 1) / 2;
 
 /**
  * The curve of least squares that settles from 0 to 100 °C.
@@ -150,31 +150,10 @@ function clockOf(points: readonly CurvePoint[]) {
   return { first, shortestHere };
 }
 
-/** Half-way time of the least squares: the best of an even row, then golden section about it. */
+/** Half-way time of the least squares, sought evenly in its logarithm. */
 function bestHalfway(squaresAt: (halfway: number) => number, least: number, steps: number): number {
-  const [start, stride] = [Math.log(least), Math.log(longest / least) / tries];
   const of = (logarithm: number) => squaresAt(Math.exp(logarithm));
-  let [best, lowest] = [start, Infinity];
-  for (let i = 0; i <= tries; i += 1) {
-    const squares = of(start + i * stride);
-    if (squares < lowest) [best, lowest] = [start + i * stride, squares];
-  }
-  let [a, b] = [Math.max(best - stride, start), Math.min(best + stride, Math.log(longest))];
-  let [x, y] = [b - golden * (b - a), a + golden * (b - a)];
-  let [atX, atY] = [of(x), of(y)];
-  for (let i = 0; i < steps; i += 1) {
-    if (atX <= atY) {
-      [b, y, atY] = [y, x, atX];
-      x = b - golden * (b - a);
-      atX = of(x);
-    } else {
-      [a, x, atX] = [x, y, atY];
-      y = a + golden * (b - a);
-      atY = of(y);
-    }
-  }
-  const narrowed = atX <= atY ? x : y;
-  return Math.exp(Math.min(atX, atY) <= lowest ? narrowed : best);
+  return Math.exp(leastOf(of, Math.log(least), Math.log(longest), tries, steps).at);
 }
 
 function within(value: number, least: number, most: number): number {

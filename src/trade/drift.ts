@@ -2,6 +2,12 @@
 // Alone, because it is the one sum here that has to be integrated.
 import { sameTemperature, type TimeCurve, timeAt } from "./time-temperature.ts";
 
+/** A temperature read at a time: seconds on one clock, °C. */
+export interface ThermometerReading {
+  readonly seconds: number;
+  readonly celsius: number;
+}
+
 /** °C at the start, °C that it drifts toward, and the minutes in which it goes half-way there. */
 export interface Drift {
   readonly start: number;

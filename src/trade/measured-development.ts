@@ -1,24 +1,15 @@
 // A time curve and thermometer readings taken while the film develops in, when it is done out.
 // Alone, because what was measured outranks any model of how a tank drifts.
-import { driftedSeconds } from "./drift.ts";
+import { type Drift, driftedSeconds, type ThermometerReading } from "./drift.ts";
 import { scaled, type TimeCurve, timeAt } from "./time-temperature.ts";
 
-/** Seconds on the bath's clock, °C in the tank. */
-export interface TankReading {
-  readonly seconds: number;
-  readonly celsius: number;
-}
-
 /** What the tank does after the last reading: °C that it drifts toward, minutes to go half-way; null: it stays. */
-export interface DriftAfter {
-  readonly room: number;
-  readonly halfway: number;
-}
+export type DriftAfter = Omit<Drift, "start">;
 
 /** Between two readings, or up to the end where that comes first. */
 interface Stretch {
-  readonly from: TankReading;
-  readonly to: TankReading;
+  readonly from: ThermometerReading;
+  readonly to: ThermometerReading;
   /** Of the whole development, done in this stretch. */
   readonly done: number;
 }
@@ -37,11 +28,11 @@ export interface MeasuredDevelopment {
  * From one point of the curve to the next ln(time) is linear in T, and T in s, so the rate is an
  * exponential of s and its integral closed: Δs · (r2 − r1) / ln(r2 / r1). No step size, no error but
  * rounding.
- * @param readings in any order, one of them at 0 s; of two at one time the later in the list counts.
+ * @param readings on the bath's clock, in any order, one of them at 0 s; of two at one time the later in the list counts.
  */
 export function measuredDevelopment(
   curve: TimeCurve,
-  readings: readonly TankReading[],
+  readings: readonly ThermometerReading[],
   after: DriftAfter | null,
 ): MeasuredDevelopment {
   const path = inOrder(readings);
@@ -64,7 +55,7 @@ export function measuredDevelopment(
   return { seconds: last.seconds + more, stretches, left };
 }
 
-function inOrder(readings: readonly TankReading[]): readonly TankReading[] {
+function inOrder(readings: readonly ThermometerReading[]): readonly ThermometerReading[] {
   const byTime = new Map(readings.map((reading) => [reading.seconds, reading]));
   return [...byTime.values()].sort((a, b) => a.seconds - b.seconds);
 }
@@ -72,11 +63,11 @@ function inOrder(readings: readonly TankReading[]): readonly TankReading[] {
 /** What is done on a straight way between two readings, or where on it `left` is used up. */
 function along(
   curve: TimeCurve,
-  from: TankReading,
-  to: TankReading,
+  from: ThermometerReading,
+  to: ThermometerReading,
   left: number,
-): { readonly done: number; readonly end: TankReading | null } {
-  const at = (part: number): TankReading => ({
+): { readonly done: number; readonly end: ThermometerReading | null } {
+  const at = (part: number): ThermometerReading => ({
     seconds: from.seconds + part * (to.seconds - from.seconds),
     celsius: from.celsius + part * (to.celsius - from.celsius),
   });
@@ -101,8 +92,8 @@ function along(
 /** A way on which the rate of development is one exponential: what is done on it, and how far a part of that takes. */
 function pieceOf(
   curve: TimeCurve,
-  begin: TankReading,
-  end: TankReading,
+  begin: ThermometerReading,
+  end: ThermometerReading,
 ): { readonly done: number; readonly secondsFor: (part: number) => number } {
   const [r1, r2] = [1 / timeAt(curve, begin.celsius), 1 / timeAt(curve, end.celsius)];
   const seconds = end.seconds - begin.seconds;

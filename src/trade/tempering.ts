@@ -13,13 +13,7 @@ import {
   straight,
   warmest,
 } from "./cooling-fit.ts";
-import { type Drift, temperatureAfter } from "./drift.ts";
-
-/** The clock may begin at any time up to the first reading: `seconds` is 0 or more. */
-export interface ThermometerReading {
-  readonly seconds: number;
-  readonly celsius: number;
-}
+import { type Drift, type ThermometerReading, temperatureAfter } from "./drift.ts";
 
 export interface Range {
   readonly from: number;
@@ -73,6 +67,7 @@ const hair = 1e-6;
  * as good as the others and no better. So where there are spare readings `drift.room` may differ from it a little.
  * A reading that no thermometer for vessels shows, or before 0 s, is left out. The work grows with the number of
  * readings alone: a few ms for a dozen.
+ * @param readings their clock may begin at any time up to the first: `seconds` is 0 or more.
  * @param bath °C, or null where nobody knows.
  * @param readable standard deviation of one reading, °C: 0.25 for a thermometer read to half a degree.
  */

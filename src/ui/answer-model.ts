@@ -6,7 +6,7 @@ import type { Plan, PlannedBath } from "../plan/plan.ts";
 import type { Agitation, Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { inDegreesOf, writeTemperature } from "../units/temperature.ts";
-import { inUnitOf, writeVolume } from "../units/volume.ts";
+import { writeMillilitres } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
 import { agitationWords, answerWords } from "./words.ts";
 
@@ -18,7 +18,7 @@ export interface MixAnswer {
 }
 
 export function mixAnswer(worksheet: Worksheet, { mix }: Plan): MixAnswer {
-  const write = (ml: number) => writeVolume(inUnitOf(worksheet.tank.volume, ml));
+  const write = (ml: number) => writeMillilitres(worksheet.tank.volume, ml);
   return {
     stock: write(mix.stock),
     water: mix.water === 0 ? null : write(mix.water),

@@ -19,7 +19,6 @@ import {
 } from "./press-along-model.ts";
 import { isOnOther, pressOf, WetDialog } from "./wet-dialog.tsx";
 import { pressAlongWords as words } from "./wet-words.ts";
-import "./wet.css";
 
 interface PressAlongProps {
   readonly what: Measured;

@@ -6,7 +6,6 @@ import { type Temperature, writeTemperature } from "../units/temperature.ts";
 import { type SinkKey, sinkAt, touch } from "./sink-model.ts";
 import { isOnOther, pressOf, WetDialog } from "./wet-dialog.tsx";
 import { sinkWords as words } from "./wet-words.ts";
-import "./wet.css";
 
 interface Reading {
   /** s since the clock that the readings are told by began. */

@@ -1,7 +1,7 @@
 // Thermometer readings and the curve fitted to them in, the drawing of temperature by time out. Alone,
 // because it looks ahead: what is read and what is only expected share one clock.
-import { type Drift, temperatureAfter } from "../trade/drift.ts";
-import type { Range, ThermometerReading } from "../trade/tempering.ts";
+import { type Drift, type ThermometerReading, temperatureAfter } from "../trade/drift.ts";
+import type { Range } from "../trade/tempering.ts";
 import { writeAboutTime, writeClockTime } from "../units/clock-time.ts";
 import { type Temperature, writeTenths } from "../units/temperature.ts";
 import { clockAxis, degreeAxis, unitOf } from "./curve-axes.ts";

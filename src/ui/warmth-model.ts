@@ -4,7 +4,7 @@ import { mixingOf } from "../plan/mixing.ts";
 import { temperingOf } from "../plan/tempering.ts";
 import { temperingWarnings } from "../plan/tempering-lines.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
-import { inUnitOf, writeVolume } from "../units/volume.ts";
+import { writeMillilitres } from "../units/volume.ts";
 import { mixingWords, temperingWords } from "./bench-words.ts";
 import { gathered } from "./candidate.ts";
 import { type Draft, filledRows } from "./draft.ts";
@@ -16,7 +16,7 @@ import type { DraftReading } from "./work-out-model.ts";
 export function poursAnswer(worksheet: Worksheet): string | null {
   const rounded = mixingOf(worksheet)?.rounded;
   if (!rounded) return null;
-  const write = (ml: number) => writeVolume(inUnitOf(worksheet.tank.volume, ml));
+  const write = (ml: number) => writeMillilitres(worksheet.tank.volume, ml);
   return [
     `${write(rounded.stock.millilitres)} ${mixingWords.stock}`,
     `${write(rounded.cold.millilitres)} ${mixingWords.cold}`,

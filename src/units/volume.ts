@@ -44,3 +44,8 @@ export function writeVolume(volume: Volume): string {
     ? `${writeNumber(volume.ml, 1)} ml`
     : `${writeNumber(volume.flOz, 2)} fl oz`;
 }
+
+/** So many ml, written in the unit of another volume. */
+export function writeMillilitres(like: Volume, millilitres: number): string {
+  return writeVolume(inUnitOf(like, millilitres));
+}

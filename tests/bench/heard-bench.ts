@@ -5,6 +5,8 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { gain } from "../../src/tones/loudness.ts";
+import { pcmOf, wavHeader } from "../../src/track/wav.ts";
 import { openPack } from "../../src/voice/pack.ts";
 import { packBytes, packIndex } from "./sessions.ts";
 import type { Table } from "./table.ts";
@@ -137,8 +139,8 @@ function withNoise(voice: Float32Array, above: number | null): Float32Array {
   out.set(voice, quiet);
   if (above === null) return out;
   const noise = water(out.length);
-  const gain = (level(voice) / level(noise)) * 10 ** (-above / 20);
-  return out.map((sample, i) => sample + gain * (noise[i] ?? 0));
+  const under = (level(voice) / level(noise)) * gain(-above);
+  return out.map((sample, i) => sample + under * (noise[i] ?? 0));
 }
 
 /** Noise whose middle and treble swell and fade slowly, as of a tap into a steel sink; the same each time. */
@@ -162,24 +164,7 @@ function level(samples: Float32Array): number {
   return Math.sqrt(samples.reduce((sum, sample) => sum + sample * sample, 0) / samples.length);
 }
 
-/** 16-bit mono. */
 function wave(samples: Float32Array): Buffer {
-  const file = Buffer.alloc(44 + 2 * samples.length);
-  file.write("RIFF", 0);
-  file.writeUInt32LE(36 + 2 * samples.length, 4);
-  file.write("WAVEfmt ", 8);
-  file.writeUInt32LE(16, 16);
-  file.writeUInt16LE(1, 20);
-  file.writeUInt16LE(1, 22);
-  file.writeUInt32LE(rate, 24);
-  file.writeUInt32LE(2 * rate, 28);
-  file.writeUInt16LE(2, 32);
-  file.writeUInt16LE(16, 34);
-  file.write("data", 36);
-  file.writeUInt32LE(2 * samples.length, 40);
-  samples.forEach((sample, i) => {
-    const clipped = Math.max(-1, Math.min(1, sample));
-    file.writeInt16LE(Math.round(clipped * 32_767), 44 + 2 * i);
-  });
-  return file;
+  const within = samples.map((sample) => Math.max(-1, Math.min(1, sample)));
+  return Buffer.concat([wavHeader(within.length, rate), pcmOf(within)]);
 }

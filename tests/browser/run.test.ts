@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { Section } from "../../src/timeline/score.ts";
 import { builtKit as kit } from "./built-kit.ts";
 import { type Captured, heardBy } from "./capture.ts";
 import {
@@ -28,14 +29,7 @@ describe("A run in a real browser", () => {
     await page.waitForTimeout(((section?.seconds ?? 0) + 2) * 1000);
     const captured = await heardBy(page);
     const pressedAt = await beganAt(page, "begun");
-    const nows = section?.cues.filter(({ kind }) => kind === "now") ?? [];
-    expect(nows.length).toBeGreaterThan(8);
-    for (const cue of nows) {
-      const tone = kit.samples(cue.sounds[0] as Parameters<typeof kit.samples>[0]);
-      const onset = onsetOf(captured, tone, pressedAt + cue.at, 0.04);
-      expect(onset?.likeness, `${cue.sounds[0]} at ${cue.at}`).toBeGreaterThan(0.8);
-      expect(Math.abs((onset?.at ?? 0) - pressedAt - cue.at)).toBeLessThan(0.001);
-    }
+    expectMoments(captured, section, pressedAt);
   });
 
   test("keeps every moment and falls silent between them when told to say less in the middle of a bath", {
@@ -54,12 +48,7 @@ describe("A run in a real browser", () => {
     await page.waitForTimeout(((section?.seconds ?? 0) - 16) * 1000);
     const captured = await heardBy(page);
     const pressedAt = await beganAt(page, "begun");
-    for (const cue of section?.cues.filter(({ kind }) => kind === "now") ?? []) {
-      const tone = kit.samples(cue.sounds[0] as Parameters<typeof kit.samples>[0]);
-      const onset = onsetOf(captured, tone, pressedAt + cue.at, 0.04);
-      expect(onset?.likeness, `${cue.sounds[0]} at ${cue.at}`).toBeGreaterThan(0.8);
-      expect(Math.abs((onset?.at ?? 0) - pressedAt - cue.at)).toBeLessThan(0.001);
-    }
+    expectMoments(captured, section, pressedAt);
     const words = section?.cues.filter((cue) => cue.channel === "voice" && cue.at > changed) ?? [];
     const clear = words.filter(({ at, until }) =>
       section?.cues.every((cue) => cue.channel !== "tone" || cue.at >= until || cue.until <= at),
@@ -70,6 +59,18 @@ describe("A run in a real browser", () => {
     }
   });
 });
+
+/** Every moment's tone was captured, within a millisecond of its time. */
+function expectMoments(captured: Captured, section: Section | undefined, pressedAt: number): void {
+  const nows = section?.cues.filter(({ kind }) => kind === "now") ?? [];
+  expect(nows.length).toBeGreaterThan(8);
+  for (const cue of nows) {
+    const tone = kit.samples(cue.sounds[0] as Parameters<typeof kit.samples>[0]);
+    const onset = onsetOf(captured, tone, pressedAt + cue.at, 0.04);
+    expect(onset?.likeness, `${cue.sounds[0]} at ${cue.at}`).toBeGreaterThan(0.8);
+    expect(Math.abs((onset?.at ?? 0) - pressedAt - cue.at)).toBeLessThan(0.001);
+  }
+}
 
 /** dBFS, root of the mean square of what was captured between two times. */
 function level(captured: Captured, begin: number, end: number): number {

@@ -10,7 +10,7 @@ import { PAUSE, type Placed, type Window } from "../../src/timeline/choose.ts";
 import type { Lengths } from "../../src/timeline/lengths.ts";
 import type { Stretch } from "../../src/timeline/quiet.ts";
 import { signalsOf } from "../../src/timeline/signals.ts";
-import { wishesOf } from "../../src/timeline/wishes.ts";
+import { windowOf, wordedWishes } from "../../src/timeline/wording.ts";
 import { english } from "./scene.ts";
 
 /** What the compiler has to decide in one section. */
@@ -31,34 +31,17 @@ interface Option {
   readonly latestEnd: number;
 }
 
-const worth = { full: 10, brief: 9, shortest: 8 } as const;
-
-/** The instances that `compile` solves, put together a second time from wishes and tones. */
+/** The instances that `compile` solves. */
 export function instancesOf(worksheet: Worksheet, lengths: Lengths): readonly Instance[] {
-  const detail = worksheet.voice?.detail ?? "full";
-  if (detail === "tones") return [];
-  const told = new Set<string>();
+  if (worksheet.voice?.detail === "tones") return [];
+  const spoken = new Map<string, number>();
   const steps = stepsOf(worksheet, planOf(worksheet));
   return steps.map((step, i) => {
-    const wishes = wishesOf(step, steps[i + 1], worksheet).filter(
-      (wish) => detail === "full" || !wish.nicety,
-    );
-    const windows = wishes.map((wish): Window => {
-      const { key, slots, kind, weight, liked, earliest, latestEnd } = wish;
-      const fact = kind === "remaining" ? key : `${key} ${JSON.stringify(slots)}`;
-      const forms = ["full", "brief", "shortest"] as const;
-      const wordings = forms.slice(detail === "full" && !told.has(fact) ? 0 : 1).flatMap((form) => {
-        const seconds = lengths.spoken(english.say(key, form, slots));
-        return seconds === null ? [] : [{ seconds, value: weight * worth[form] }];
-      });
-      told.add(fact);
-      const prefer = (seconds: number) => (liked.by === "start" ? liked.at : liked.at - seconds);
-      return { earliest, latestEnd, prefer, wordings };
-    });
+    const wishes = wordedWishes(step, steps[i + 1], worksheet, english, lengths, spoken);
     return {
       section: step.id,
       keys: wishes.map(({ key }) => key),
-      windows,
+      windows: wishes.map(windowOf),
       stretches: signalsOf(step.moments).quiet,
     };
   });

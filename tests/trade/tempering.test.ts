@@ -1,14 +1,8 @@
 import fc from "fast-check";
 import { Solver } from "odex";
 import { describe, expect, test } from "vitest";
-import { temperatureAfter } from "../../src/trade/drift.ts";
-import {
-  type Fitted,
-  fitCooling,
-  type Range,
-  type ThermometerReading,
-  whenAt,
-} from "../../src/trade/tempering.ts";
+import { type ThermometerReading, temperatureAfter } from "../../src/trade/drift.ts";
+import { type Fitted, fitCooling, type Range, whenAt } from "../../src/trade/tempering.ts";
 import { celsiusFromFahrenheit, fahrenheitFromCelsius } from "../../src/units/temperature.ts";
 import {
   chance,

@@ -1,7 +1,7 @@
 // Vessels in a bath, and what a thermometer reads in them, exact or with errors of chance that are the same each time.
 import fc from "fast-check";
-import { type Drift, temperatureAfter } from "../../src/trade/drift.ts";
-import type { CoolingFit, Fitted, ThermometerReading } from "../../src/trade/tempering.ts";
+import { type Drift, type ThermometerReading, temperatureAfter } from "../../src/trade/drift.ts";
+import type { CoolingFit, Fitted } from "../../src/trade/tempering.ts";
 
 export const readable = 0.25;
 

@@ -1,7 +1,6 @@
 // @vitest-environment happy-dom
-import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
+import { act, cleanup, fireEvent, screen, within } from "@testing-library/preact";
 import fc from "fast-check";
-import { useState } from "preact/hooks";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { PressAlong } from "../../src/ui/press-along.tsx";
 import {
@@ -16,6 +15,7 @@ import {
   timesOf,
 } from "../../src/ui/press-along-model.ts";
 import { pressAlongWords as words } from "../../src/ui/wet-words.ts";
+import { openedOver } from "./opener.tsx";
 
 afterEach(cleanup);
 
@@ -118,37 +118,21 @@ function opened(what: Measured = "pour-in") {
   const kept: (readonly number[])[] = [];
   const shows = new Set<() => void>();
   const leave = vi.fn();
-  function Page() {
-    const [on, setOn] = useState(false);
-    return (
-      <>
-        <button type="button" onClick={() => setOn(true)}>
-          opener
-        </button>
-        {on && (
-          <PressAlong
-            what={what}
-            now={() => clock.now}
-            keep={(times) => kept.push(times)}
-            leave={() => {
-              leave();
-              setOn(false);
-            }}
-            often={(show) => {
-              shows.add(show);
-              return () => shows.delete(show);
-            }}
-          />
-        )}
-      </>
-    );
-  }
-  render(<Page />);
-  const opener = screen.getByRole("button", { name: "opener" });
-  opener.focus();
-  act(() => {
-    fireEvent.click(opener);
-  });
+  const opener = openedOver((close) => (
+    <PressAlong
+      what={what}
+      now={() => clock.now}
+      keep={(times) => kept.push(times)}
+      leave={() => {
+        leave();
+        close();
+      }}
+      often={(show) => {
+        shows.add(show);
+        return () => shows.delete(show);
+      }}
+    />
+  ));
   return { clock, kept, shows, leave, opener };
 }
 

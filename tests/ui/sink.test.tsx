@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
+import { act, cleanup, fireEvent, screen, within } from "@testing-library/preact";
 import fc from "fast-check";
 import { useState } from "preact/hooks";
 import { afterEach, describe, expect, test } from "vitest";
@@ -7,6 +7,7 @@ import { Sink } from "../../src/ui/sink.tsx";
 import { type SinkKey, sinkAt, touch } from "../../src/ui/sink-model.ts";
 import { sinkWords as words } from "../../src/ui/wet-words.ts";
 import { type Temperature, toCelsius } from "../../src/units/temperature.ts";
+import { openedOver } from "./opener.tsx";
 
 afterEach(cleanup);
 
@@ -94,43 +95,30 @@ interface Reading {
 /** The sheet with a caller that stamps a minute apart. */
 function opened(like: Temperature = { f: 74 }, first: readonly Reading[] = []) {
   const done: string[] = [];
-  function Page() {
-    const [on, setOn] = useState(false);
+  function Held({ close }: { readonly close: () => void }) {
     const [readings, setReadings] = useState(first);
     return (
-      <>
-        <button type="button" onClick={() => setOn(true)}>
-          opener
-        </button>
-        {on && (
-          <Sink
-            title="Developer"
-            like={like}
-            readings={readings}
-            says={`${readings.length} taken`}
-            stamp={(temperature) => {
-              done.push(JSON.stringify(temperature));
-              setReadings((before) => [...before, { at: 60 * before.length, temperature }]);
-            }}
-            takeBack={() => {
-              done.push("back");
-              setReadings((before) => before.slice(0, -1));
-            }}
-            leave={() => {
-              done.push("left");
-              setOn(false);
-            }}
-          />
-        )}
-      </>
+      <Sink
+        title="Developer"
+        like={like}
+        readings={readings}
+        says={`${readings.length} taken`}
+        stamp={(temperature) => {
+          done.push(JSON.stringify(temperature));
+          setReadings((before) => [...before, { at: 60 * before.length, temperature }]);
+        }}
+        takeBack={() => {
+          done.push("back");
+          setReadings((before) => before.slice(0, -1));
+        }}
+        leave={() => {
+          done.push("left");
+          close();
+        }}
+      />
     );
   }
-  render(<Page />);
-  const opener = screen.getByRole("button", { name: "opener" });
-  opener.focus();
-  act(() => {
-    fireEvent.click(opener);
-  });
+  const opener = openedOver((close) => <Held close={close} />);
   return { done, opener };
 }
 
