@@ -8,6 +8,7 @@ import { heardBench } from "./heard-bench.ts";
 import { liveBench } from "./live-bench.ts";
 import { planBench } from "./plan-bench.ts";
 import { renderBench } from "./render-bench.ts";
+import { underSpeechBench } from "./under-speech-bench.ts";
 
 for (const [command, ...args] of [
   ["node_modules/.bin/tsx", "src/voice/build-sounds.ts"],
@@ -22,6 +23,7 @@ for (const bench of [
   compileBench,
   exactBench,
   heardBench,
+  underSpeechBench,
   renderBench,
   liveBench,
 ]) {

@@ -8,6 +8,7 @@ import { join } from "node:path";
 import { gain } from "../../src/tones/loudness.ts";
 import { pcmOf, wavHeader } from "../../src/track/wav.ts";
 import { openPack } from "../../src/voice/pack.ts";
+import { level, water } from "../voice/water.ts";
 import { packBytes, packIndex } from "./sessions.ts";
 import type { Table } from "./table.ts";
 
@@ -138,30 +139,9 @@ function withNoise(voice: Float32Array, above: number | null): Float32Array {
   const out = new Float32Array(voice.length + 2 * quiet);
   out.set(voice, quiet);
   if (above === null) return out;
-  const noise = water(out.length);
+  const noise = water(out.length, rate);
   const under = (level(voice) / level(noise)) * gain(-above);
   return out.map((sample, i) => sample + under * (noise[i] ?? 0));
-}
-
-/** Noise whose middle and treble swell and fade slowly, as of a tap into a steel sink; the same each time. */
-function water(length: number): Float32Array {
-  let seed = 7;
-  const random = () => {
-    seed = (seed * 48_271) % 2_147_483_647;
-    return (2 * seed) / 2_147_483_647 - 1;
-  };
-  let [low, high] = [0, 0];
-  return Float32Array.from({ length }, (_, i) => {
-    const white = random();
-    low += 0.25 * (white - low);
-    high = white - low;
-    const swell = 1 + 0.3 * Math.sin((2 * Math.PI * 3.1 * i) / rate);
-    return swell * (low + 0.4 * high);
-  });
-}
-
-function level(samples: Float32Array): number {
-  return Math.sqrt(samples.reduce((sum, sample) => sum + sample * sample, 0) / samples.length);
 }
 
 function wave(samples: Float32Array): Buffer {
