@@ -1,31 +1,19 @@
 // Every language's script beside the English one: nothing missing, nothing left in English, and every
 // sentence sayable with every value of its slots. Counted, so that absence fails.
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { everyPhrase, forms, openScript, type ScriptSource } from "../../src/script/script.ts";
+import { everyPhrase, forms } from "../../src/script/script.ts";
+import { scriptIn } from "../../src/script/scripts.ts";
+import { languageNames, languages } from "../../src/units/language.ts";
 import { english } from "../timeline/scene.ts";
 
-const folder = new URL("../../audio-scripts/", import.meta.url);
-const sources = readdirSync(folder)
-  .filter((file) => file.endsWith(".json"))
-  .map((file): ScriptSource => JSON.parse(readFileSync(new URL(file, folder), "utf8")));
-const scripts = await Promise.all(
-  sources.map(async (source) => {
-    const { toCardinal } = await import(`n2words/${source.numbers}`);
-    return openScript(source, toCardinal as (n: number) => string);
-  }),
-);
+const scripts = await Promise.all(languages.map(scriptIn));
 
-test("there are scripts in seven languages, each under its own code", () => {
-  expect(sources.map(({ language }) => language)).toEqual([
-    "de",
-    "en",
-    "es",
-    "fr",
-    "it",
-    "nl",
-    "pt",
-  ]);
+test("each language has a script of its own, under its own code and name, and no script is left over", () => {
+  const named = Object.fromEntries(scripts.map(({ source }) => [source.language, source.name]));
+  expect(named).toEqual(languageNames);
+  const files = readdirSync(new URL("../../audio-scripts/", import.meta.url));
+  expect(files.sort()).toEqual([...languages].map((language) => `${language}.json`).sort());
 });
 
 describe.each(scripts)("The script in $source.name", (script) => {
@@ -78,7 +66,7 @@ describe.each(scripts)("The script in $source.name", (script) => {
   });
 });
 
-test.each(sources.filter(({ language }) => language !== "en"))(
+test.each(scripts.map(({ source }) => source).filter(({ language }) => language !== "en"))(
   "No sentence of the script in $name is left in English",
   ({ sentences }) => {
     const same = Object.entries(sentences).filter(([key, { full }]) => {
