@@ -14,7 +14,8 @@ export default defineConfig({
       registerType: "prompt",
       workbox: {
         globPatterns: ["**/*.{html,js,css,svg,png,woff2,json,pack,pcm,wasm}"],
-        globIgnores: ["schema/**", "pictures/**"],
+        // Another language's voice is fetched and kept when it is first wanted.
+        globIgnores: ["schema/**", "pictures/**", "sound/!(en).pack"],
         maximumFileSizeToCacheInBytes: 8 * 2 ** 20,
         clientsClaim: true,
         cleanupOutdatedCaches: true,

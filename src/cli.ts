@@ -6,6 +6,7 @@ import { type Fault, faultLine } from "./plan/faults.ts";
 import { type Plan, planOf } from "./plan/plan.ts";
 import { readWorksheetText } from "./plan/read-worksheet.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
+import type { Script } from "./script/script.ts";
 import type { Timeline } from "./timeline/score.ts";
 import type { Sources } from "./timeline/sound.ts";
 
@@ -110,18 +111,19 @@ function textOf(file: string): string | Ending {
 
 async function written(asked: Asked, worksheet: Worksheet, plan: Plan): Promise<Ending> {
   const { compiledFor } = await import("./cli-sounds.ts");
-  const { timeline, sources } = await compiledFor(worksheet, plan);
+  const { timeline, script, sources } = await compiledFor(worksheet, plan);
   if (asked.command === "timeline") return { status: 0, out: json(timeline) };
   if (asked.command === "sheet") {
     const { sheetOf } = await import("./track/sheet.ts");
-    return { status: 0, out: sheetOf(timeline) };
+    return { status: 0, out: sheetOf(timeline, script) };
   }
-  return rendered(asked, timeline, sources);
+  return rendered(asked, timeline, script, sources);
 }
 
 async function rendered(
   { out, gap }: Asked,
   timeline: Timeline,
+  script: Script,
   sources: () => Promise<Sources>,
 ): Promise<Ending> {
   const { trackSamples } = await import("./track/mix.ts");
@@ -132,7 +134,7 @@ async function rendered(
   }
   const { layOut } = await import("./track/layout.ts");
   const pieces = captions
-    ? await captionPieces(timeline, gap)
+    ? await captionPieces(timeline, gap, script)
     : await wavPieces(timeline, gap, sources);
   try {
     writePieces(out, pieces);
@@ -142,9 +144,13 @@ async function rendered(
   return { status: 0, out: json(layOut(timeline, gap).starts) };
 }
 
-async function captionPieces(timeline: Timeline, gap: number): Promise<Iterable<Uint8Array>> {
+async function captionPieces(
+  timeline: Timeline,
+  gap: number,
+  script: Script,
+): Promise<Iterable<Uint8Array>> {
   const { captionsOf } = await import("./track/captions.ts");
-  return [new TextEncoder().encode(captionsOf(timeline, gap))];
+  return [new TextEncoder().encode(captionsOf(timeline, gap, script))];
 }
 
 async function wavPieces(

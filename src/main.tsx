@@ -100,7 +100,7 @@ render(
 
 // What sounds is fetched once the first screen stands, so that a press is answered at once.
 const whenIdle = window.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 300));
-whenIdle(() => void runs().then((ports) => ports.prepare()));
+whenIdle(() => void runs().then((ports) => ports.prepare(workOut.worksheet.value?.language)));
 if ("serviceWorker" in navigator && import.meta.env.PROD) {
   void navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
 }

@@ -6,6 +6,7 @@ import type { Worksheet } from "../plan/worksheet.ts";
 import { lengthsOf } from "../timeline/lengths.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
 import { compile } from "../timeline/timeline.ts";
+import { type Language, spokenIn } from "../units/language.ts";
 import { openBrowserPlayer } from "./browser-player.ts";
 import { fetchSounds, type Sounds, sourcesAt } from "./browser-sounds.ts";
 import { openRun } from "./run.ts";
@@ -19,20 +20,23 @@ const WAKE = 0.1;
 
 export function browserRuns(told: Told): Runs {
   const current = signal<Session | null>(null);
-  let fetched: Promise<Sounds> | null = null;
+  const fetched = new Map<Language, Promise<Sounds>>();
   let context: AudioContext | null = null;
   /** The plan of the run that is on. */
   let planned: Plan | null = null;
   let closeRun = () => {};
   let stopHearing = () => {};
 
-  /** Fetched once; a fetch that failed is tried again the next time. */
-  function sounds(): Promise<Sounds> {
-    fetched ??= fetchSounds().catch((error: unknown) => {
-      fetched = null;
+  /** Fetched once a language; a fetch that failed is tried again the next time. */
+  function sounds(language: Language): Promise<Sounds> {
+    const known = fetched.get(language);
+    if (known !== undefined) return known;
+    const coming = fetchSounds(language).catch((error: unknown) => {
+      fetched.delete(language);
       throw error;
     });
-    return fetched;
+    fetched.set(language, coming);
+    return coming;
   }
 
   /** One context for the page's life, made and woken within a press. */
@@ -43,7 +47,7 @@ export function browserRuns(told: Told): Runs {
   }
 
   async function compiled(worksheet: Worksheet, plan: Plan, lead?: number): Promise<Timeline> {
-    const { script, index } = await sounds();
+    const { script, index } = await sounds(spokenIn(worksheet.language));
     const lengths = lengthsOf(index, worksheet.voice?.rate ?? 1);
     return compile(worksheet, plan, script, lengths, lead);
   }
@@ -51,7 +55,7 @@ export function browserRuns(told: Told): Runs {
   async function begin(worksheet: Worksheet, plan: Plan): Promise<void> {
     const waking = awake();
     const timeline = await compiled(worksheet, plan);
-    const { script, index, ...rest } = await sounds();
+    const { script, index, ...rest } = await sounds(spokenIn(worksheet.language));
     const audio = await waking;
     stopHearing();
     const { rate } = timeline.voice;
@@ -108,7 +112,7 @@ export function browserRuns(told: Told): Runs {
 
   async function hear(timeline: Timeline, section: Section, from = 0): Promise<Hearing> {
     const waking = awake();
-    const loaded = await sounds();
+    const loaded = await sounds(spokenIn(timeline.voice.language));
     const audio = await waking;
     stopHearing();
     const player = openBrowserPlayer(audio, sourcesAt(loaded, timeline.voice.rate));
@@ -140,7 +144,7 @@ export function browserRuns(told: Told): Runs {
     return { elapsed: () => audio.currentTime - start, stop, over };
   }
 
-  const prepare = () => void sounds().catch(() => {});
+  const prepare = (language?: string) => void sounds(spokenIn(language)).catch(() => {});
   return { prepare, compile: compiled, begin, current, say, leave, hear };
 }
 

@@ -1,12 +1,14 @@
 // Words and sounds fetched from beside the page, opened for playing.
 
 import sonicWasm from "@echogarden/sonic-wasm/sonic.wasm?url";
-import { toCardinal } from "n2words/en-US";
-import { openScript, type Script, type ScriptSource } from "../script/script.ts";
+import type { Script } from "../script/script.ts";
+import { scriptIn } from "../script/scripts.ts";
 import type { Sources } from "../timeline/sound.ts";
 import { type Kit, openKit } from "../tones/kit.ts";
+import type { Language } from "../units/language.ts";
 import { openPack, type Pack, type PackIndex } from "../voice/pack.ts";
 import { openStretch, type Stretch } from "../voice/stretch.ts";
+import { keptBytes } from "./kept-bytes.ts";
 
 export interface Sounds {
   readonly script: Script;
@@ -16,23 +18,32 @@ export interface Sounds {
   readonly stretch: Stretch;
 }
 
-/** @throws where something cannot be fetched. */
-export async function fetchSounds(): Promise<Sounds> {
-  const [{ default: source }, index, packBytes, kitIndex, kitBytes, wasm] = await Promise.all([
-    import("../../audio-scripts/en.json"),
-    fetchJson("sound/en.json"),
-    fetchBytes("sound/en.pack"),
+/**
+ * A voice pack is kept with the browser once it was fetched, so that its language can be run without
+ * a network from then on; the rest comes with the page.
+ * @throws where something cannot be fetched.
+ */
+export async function fetchSounds(language: Language): Promise<Sounds> {
+  const [script, { index, packBytes }, kitIndex, kitBytes, wasm] = await Promise.all([
+    scriptIn(language),
+    fetchPack(language),
     fetchJson("sound/tones.json"),
     fetchBytes("sound/tones.pcm"),
     fetchBytes(sonicWasm),
   ]);
   return {
-    script: openScript(source as ScriptSource, toCardinal),
+    script,
     index,
     pack: await openPack(index, packBytes),
     kit: openKit(kitIndex, kitBytes),
     stretch: await openStretch(wasm),
   };
+}
+
+async function fetchPack(language: Language) {
+  const index: PackIndex = await fetchJson(`sound/${language}.json`);
+  const packBytes = await keptBytes(`sound/${language}.pack`, index.made, fetchBytes);
+  return { index, packBytes };
 }
 
 /** The samples of a pack and a kit, phrases stretched to `rate`. */

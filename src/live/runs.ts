@@ -28,8 +28,8 @@ export interface Hearing {
 }
 
 export interface Runs {
-  /** Fetches words and sounds ahead of need; what fails is tried again when it is needed. */
-  prepare(): void;
+  /** Fetches a language's words and sounds ahead of need; what fails is tried again when it is needed. */
+  prepare(language?: string): void;
   /**
    * Fetches words and sounds, if that has not been done; rejects where they cannot be had.
    * `lead`: seconds from a press to the first pour-in, where not the usual ones.

@@ -28,11 +28,11 @@ export interface ScriptSource {
   readonly language: string;
   /** What its speakers call it. */
   readonly name: string;
-  /** The locale whose number words `openScript` is given. */
-  readonly numbers: string;
   readonly slots: { readonly [slot: string]: SlotWords };
   /** What the steps without a bath are called. */
   readonly titles: { readonly [step: string]: string };
+  /** What is written beside the spoken words, on a sheet or in captions, numbers in figures. */
+  readonly written: { readonly [key: string]: string };
   readonly sentences: { readonly [key: string]: Sentence };
 }
 
@@ -43,6 +43,11 @@ export interface Script {
    * @throws where the key or a slot is unknown: the caller wrote it, no person typed it.
    */
   say(key: string, form: Form, slots?: Slots): readonly string[];
+  /**
+   * What is written under a key, its slots filled as they are.
+   * @throws where the key or a slot is unknown.
+   */
+  write(key: string, slots?: Slots): string;
 }
 
 /** The counts a voice pack can say; anything else is rounded down to one of them. */
@@ -97,6 +102,15 @@ export function openScript(source: ScriptSource, cardinal: (n: number) => string
           return slotWords(table, value);
         });
         return i === 0 ? capitalised(said, source.language) : said;
+      });
+    },
+    write(key, slots = {}) {
+      const written = source.written[key];
+      if (written === undefined) throw new Error(`Nothing is written for "${key}".`);
+      return written.replace(/\{(\w+)\}/g, (_, slot: string) => {
+        const value = slots[slot];
+        if (value === undefined) throw new Error(`"${key}" wants the slot "${slot}".`);
+        return String(value);
       });
     },
   };

@@ -66,7 +66,7 @@ function sectionOf(
     const place = placed[i];
     const wording = place == null ? undefined : wish.said[place.wording];
     if (place == null || wording === undefined) {
-      left.push({ wanted: wish.wanted, why: whyLeft(windowOf(wish), quiet) });
+      left.push({ wanted: wish.wanted, why: whyLeft(windowOf(wish), quiet, script) });
     } else {
       said.push(voiceCue(wish, wording.phrases, place.at, wording.wording.seconds));
     }

@@ -1,20 +1,15 @@
 // A timeline in, WebVTT captions of its track out: what is said, and the moments' tones by name.
+import type { Script } from "../script/script.ts";
 import type { Cue, Section, Timeline } from "../timeline/score.ts";
 import { layOut } from "./layout.ts";
 
-const toneNames: { readonly [deed: string]: string } = {
-  "pour-in": "pour in",
-  agitate: "agitate",
-  rest: "rest",
-  "pour-out": "pour out",
-};
-
-export function captionsOf(timeline: Timeline, gap: number): string {
+/** @param script of the timeline's language. */
+export function captionsOf(timeline: Timeline, gap: number, script: Script): string {
   const { starts } = layOut(timeline, gap);
   const cues = timeline.sections.flatMap((section, i) => {
     const start = starts[i]?.at ?? 0;
     return section.cues.flatMap((cue) => {
-      const text = captionOf(cue, section);
+      const text = captionOf(cue, section, script);
       return text === null
         ? []
         : [`${stamp(start + cue.at)} --> ${stamp(start + cue.until)}\n${text}\n`];
@@ -23,10 +18,10 @@ export function captionsOf(timeline: Timeline, gap: number): string {
   return `WEBVTT\n\n${cues.join("\n")}`;
 }
 
-function captionOf(cue: Cue, section: Section): string | null {
+function captionOf(cue: Cue, section: Section, script: Script): string | null {
   if (cue.says !== undefined) return escaped(cue.says);
   const deed = cue.kind === "now" ? section.moments[cue.moment ?? -1]?.do : undefined;
-  return deed === undefined ? null : `[${toneNames[deed] ?? deed}]`;
+  return deed === undefined ? null : `[${script.write(deed)}]`;
 }
 
 const escaped = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");

@@ -1,67 +1,69 @@
 // A timeline in, plain text out, 40 columns: to read, to pin to the wall, to emboss.
 // Moments stand with their times; words stand beneath, in quotation marks; inversions are counted.
 import type { Moment } from "../process/moments.ts";
+import type { Script } from "../script/script.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
 
 const WIDTH = 40;
 /** Columns kept for the time. */
 const TIME = 8;
 
-const deeds: { readonly [deed: string]: string } = {
-  "pour-in": "POUR IN",
-  full: "full",
-  agitate: "agitate",
-  rest: "rest",
-  tap: "tap",
-  "pour-out": "POUR OUT",
-  empty: "empty",
-};
-
-export function sheetOf(timeline: Timeline): string {
+/** @param script of the timeline's language. */
+export function sheetOf(timeline: Timeline, script: Script): string {
   const { plan } = timeline;
   const lines = [
     ...plan.working.flatMap(({ label, result }) => wrapped(`${label}: ${result}`, 0, 2)),
     ...plan.warnings.flatMap(({ severity, text }) =>
-      wrapped(`${severity.toUpperCase()}: ${text}`, 0, 2),
+      wrapped(`${loud(script.write(severity), script)}: ${text}`, 0, 2),
     ),
-    ...timeline.sections.flatMap(sectionLines),
+    ...timeline.sections.flatMap((section, i) => sectionLines(section, i, script)),
   ];
   return `${lines.join("\n")}\n`;
 }
 
-function sectionLines(section: Section, i: number): readonly string[] {
+const loud = (text: string, { source }: Script) => text.toLocaleUpperCase(source.language);
+
+function sectionLines(section: Section, i: number, script: Script): readonly string[] {
   const marks = [
-    ...section.moments.flatMap((moment, at) => momentLine(moment, at, section.moments)),
+    ...section.moments.flatMap((moment, at) => momentLine(moment, at, section.moments, script)),
     ...section.cues.flatMap((cue) =>
       cue.says === undefined ? [] : [{ at: Math.floor(cue.at), order: 1, text: `“${cue.says}”` }],
     ),
   ].toSorted((a, b) => a.at - b.at || a.order - b.order);
+  const dark = section.dark ? ` (${script.write("dark")})` : "";
   return [
     "",
-    ...wrapped(`${i + 1}. ${section.title}${section.dark ? " (dark)" : ""}`, 0, 3),
+    ...wrapped(`${i + 1}. ${section.title}${dark}`, 0, 3),
     "-".repeat(WIDTH),
     ...marks.flatMap(({ at, order, text }) =>
       order === 0 || section.seconds > 0
         ? wrapped(`${clock(at).padStart(TIME - 2)}  ${text}`, 0, TIME)
         : wrapped(text, TIME, TIME),
     ),
-    ...section.left.flatMap(({ wanted, why }) => wrapped(`left out: “${wanted}” ${why}`, 2, 4)),
+    ...section.left.flatMap(({ wanted, why }) =>
+      wrapped(`${script.write("left")}: “${wanted}” ${why}`, 2, 4),
+    ),
   ];
 }
 
-/** Inversions are told with the bout they belong to. */
-function momentLine(moment: Moment, i: number, moments: readonly Moment[]) {
+/** Inversions are told with the bout they belong to; the pours stand out. */
+function momentLine(moment: Moment, i: number, moments: readonly Moment[], script: Script) {
   if (moment.do === "invert") return [];
-  const deed = deeds[moment.do] ?? moment.do;
-  const text =
-    moment.do === "agitate"
-      ? `${deed}, ${inversionsFrom(moments, i + 1)} times`
-      : moment.do === "tap"
-        ? `${deed} ${moment.count ?? 1}`
-        : moment.do === "pour-in"
-          ? `${deed} ${moment.bath ?? ""}`
-          : deed;
-  return [{ at: moment.at, order: 0, text }];
+  return [{ at: moment.at, order: 0, text: deedText() }];
+
+  function deedText(): string {
+    const deed = script.write(moment.do, { n: moment.count ?? 1 });
+    switch (moment.do) {
+      case "agitate":
+        return `${deed}, ${script.write("bouts", { n: inversionsFrom(moments, i + 1) })}`;
+      case "pour-in":
+        return `${loud(deed, script)} ${script.source.slots.bath?.[moment.bath ?? ""] ?? ""}`;
+      case "pour-out":
+        return loud(deed, script);
+      default:
+        return deed;
+    }
+  }
 }
 
 function inversionsFrom(moments: readonly Moment[], from: number): number {

@@ -22,5 +22,7 @@ export function languageOf(tag: string): Language | null {
   return languages.find((language) => language === primary) ?? null;
 }
 
-/** The language that is meant where a worksheet names none, or one that is not spoken here. */
-export const usualLanguage: Language = "en";
+/** English where none is named, or one that is not spoken here: what a worksheet's voice speaks. */
+export function spokenIn(tag: string | undefined): Language {
+  return languageOf(tag ?? "en") ?? "en";
+}

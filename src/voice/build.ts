@@ -6,21 +6,25 @@ import { existsSync, mkdirSync, readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { toCardinal } from "n2words/en-US";
-import source from "../../audio-scripts/en.json" with { type: "json" };
-import { everyPhrase, openScript } from "../script/script.ts";
+import { everyPhrase } from "../script/script.ts";
+import { scriptIn } from "../script/scripts.ts";
 import { buildKit, kitHash } from "../tones/build.ts";
-import { clipMade, voice } from "./clip.ts";
+import { type Language, languages } from "../units/language.ts";
+import { clipMade } from "./clip.ts";
 import { keptClip, writeWhole } from "./clip-store.ts";
-import { engineBytes } from "./engine-file.ts";
 import type { PackIndex, PhrasePlace } from "./pack.ts";
+import { voices } from "./voices.ts";
 
 const folder = fileURLToPath(new URL("../../public/sound/", import.meta.url));
 
 /** Tells how far the build is, from 0 to `of`. */
 export type Progress = (what: string, done: number, of: number) => void;
 
-export async function buildSounds(progress: Progress): Promise<void> {
+/** @param spoken the languages whose packs are wanted. */
+export async function buildSounds(
+  progress: Progress,
+  spoken: readonly Language[] = languages,
+): Promise<void> {
   mkdirSync(folder, { recursive: true });
   if (!isMade("tones.json", "tones.pcm", kitHash())) {
     progress("Tones", 0, 1);
@@ -29,16 +33,32 @@ export async function buildSounds(progress: Progress): Promise<void> {
     writeWhole(join(folder, "tones.json"), JSON.stringify(index));
     progress("Tones", 1, 1);
   }
-  const phrases = everyPhrase(openScript(source, toCardinal));
-  const engine = engineBytes();
+  const packs = (await Promise.all(spoken.map(wantedPack))).filter(
+    ({ language, made }) => !isMade(`${language}.json`, `${language}.pack`, made),
+  );
+  await speakMissing(packs, (done, of) => progress("Voices", done, of));
+  for (const pack of packs) {
+    const { index, bytes } = packed(pack);
+    writeWhole(join(folder, `${pack.language}.pack`), bytes);
+    writeWhole(join(folder, `${pack.language}.json`), JSON.stringify(index));
+  }
+}
+
+/** A pack as it ought to be: `clips` is what each of its clips follows from, `made` all of it. */
+interface WantedPack {
+  readonly language: Language;
+  readonly phrases: readonly string[];
+  readonly clips: string;
+  readonly made: string;
+}
+
+async function wantedPack(language: Language): Promise<WantedPack> {
+  const phrases = everyPhrase(await scriptIn(language));
+  const clips = clipMade(voices[language]);
   const made = createHash("sha256")
-    .update(JSON.stringify([clipMade, engine.hash, phrases]))
+    .update(JSON.stringify([clips, phrases]))
     .digest("hex");
-  if (isMade("en.json", "en.pack", made)) return;
-  await speakMissing(phrases, engine.hash, (done, of) => progress("Voice", done, of));
-  const { index, bytes } = packed(phrases, engine.hash, made);
-  writeWhole(join(folder, "en.pack"), bytes);
-  writeWhole(join(folder, "en.json"), JSON.stringify(index));
+  return { language, phrases, clips, made };
 }
 
 /** The index is written last, so what it states is there. */
@@ -51,13 +71,22 @@ function isMade(index: string, bytes: string, made: string): boolean {
   }
 }
 
+/** A phrase to be spoken by a worker. */
+export interface Missing {
+  readonly language: Language;
+  readonly text: string;
+}
+
 /** Speaks what the clip store lacks, in as many processes as the machine runs at once. */
 async function speakMissing(
-  phrases: readonly string[],
-  engineHash: string,
+  packs: readonly WantedPack[],
   progress: (done: number, of: number) => void,
 ): Promise<void> {
-  const missing = phrases.filter((text) => keptClip(engineHash, text) === null);
+  const missing = packs.flatMap(({ language, phrases, clips }) =>
+    phrases
+      .filter((text) => keptClip(clips, text) === null)
+      .map((text): Missing => ({ language, text })),
+  );
   const workers = Math.min(availableParallelism(), missing.length);
   let done = 0;
   progress(0, missing.length);
@@ -72,7 +101,7 @@ async function speakMissing(
   );
 }
 
-function spokenBy(phrases: readonly string[], spoken: () => void): Promise<void> {
+function spokenBy(share: readonly Missing[], spoken: () => void): Promise<void> {
   return new Promise((resolve, reject) => {
     const worker = fork(new URL("speak-phrases.ts", import.meta.url), {
       stdio: ["ignore", 2, 2, "ipc"],
@@ -82,24 +111,24 @@ function spokenBy(phrases: readonly string[], spoken: () => void): Promise<void>
     worker.on("exit", (code) =>
       code === 0 ? resolve() : reject(new Error(`The voice could not be spoken (exit ${code}).`)),
     );
-    worker.send(phrases);
+    worker.send(share);
   });
 }
 
-function packed(phrases: readonly string[], engineHash: string, made: string) {
+function packed({ language, phrases, clips, made }: WantedPack) {
   const places: Record<string, PhrasePlace> = {};
   const parts: Uint8Array[] = [];
   let from = 0;
   for (const text of phrases) {
-    const clip = keptClip(engineHash, text);
+    const clip = keptClip(clips, text);
     if (clip === null) throw new Error(`“${text}” was not spoken.`);
     places[text] = { from, bytes: clip.bytes.length, samples: clip.samples };
     parts.push(clip.bytes);
     from += clip.bytes.length;
   }
   const index: PackIndex = {
-    language: source.language,
-    voice: voice.name,
+    language,
+    voice: voices[language].name,
     sampleRate: 24000,
     made,
     phrases: places,

@@ -4,25 +4,26 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type Clip, clipMade } from "./clip.ts";
+import type { Clip } from "./clip.ts";
 
 const folder = fileURLToPath(new URL("../../node_modules/.cache/tankside/clips/", import.meta.url));
 
-const fileOf = (engineHash: string, text: string): string =>
-  join(folder, createHash("sha256").update(`${clipMade}\n${engineHash}\n${text}`).digest("hex"));
+const fileOf = (made: string, text: string): string =>
+  join(folder, createHash("sha256").update(`${made}\n${text}`).digest("hex"));
 
-export function keptClip(engineHash: string, text: string): Clip | null {
-  const file = fileOf(engineHash, text);
+/** @param made all that the clip follows from besides its text. */
+export function keptClip(made: string, text: string): Clip | null {
+  const file = fileOf(made, text);
   if (!existsSync(file)) return null;
   const bytes = readFileSync(file);
   return { samples: bytes.readUInt32LE(0), bytes: new Uint8Array(bytes.subarray(4)) };
 }
 
-export function keepClip(engineHash: string, text: string, clip: Clip): void {
+export function keepClip(made: string, text: string, clip: Clip): void {
   mkdirSync(folder, { recursive: true });
   const samples = Buffer.alloc(4);
   samples.writeUInt32LE(clip.samples);
-  writeWhole(fileOf(engineHash, text), Buffer.concat([samples, clip.bytes]));
+  writeWhole(fileOf(made, text), Buffer.concat([samples, clip.bytes]));
 }
 
 /** Written beside and moved into place, so that a file is there whole or not at all. */

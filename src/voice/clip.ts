@@ -3,20 +3,15 @@
 import { gain, loudness, truePeak } from "../tones/loudness.ts";
 import { openDecoder, preSkip } from "./decoder.ts";
 import { bitrate, encode } from "./encode.ts";
-import { openEngine } from "./engine.ts";
+import { engineHash, openVoice } from "./engines.ts";
 import { master, shape } from "./master.ts";
 import { joinPackets } from "./packets.ts";
+import type { Voice } from "./voices.ts";
 
 /** A coded clip and its exact length at 24 kHz once decoded. */
 export interface Clip {
   readonly bytes: Uint8Array;
   readonly samples: number;
-}
-
-interface Voice {
-  readonly name: string;
-  /** How much longer each sound lasts than the voice's own. */
-  readonly stretch: number;
 }
 
 /**
@@ -34,33 +29,24 @@ const codingLoss = 1.7;
 /** dB within which the level is set; the peak is kept below the ceiling all the same. */
 const tolerance = 0.2;
 
-/**
- * Of about 110 phrases with a number, clean and each to be picked out of the whole script, a
- * recogniser took twelve of the engine's `slt` for another ("forty", "fifty", "sixty" and "ninety
- * minutes" for the teens every time), ten of its `kal16`, and three of this one's. Its own pace
- * is about 170 words a minute.
- */
-export const voice: Voice = { name: "rms", stretch: 1 };
+/** All that a clip follows from besides its text, as text. */
+export const clipMade = (voice: Voice): string =>
+  JSON.stringify({ clips: 6, voice, target, step, shape, bitrate, engine: engineHash(voice) });
 
-/** All that a clip follows from besides its text and the engine, as text. */
-export const clipMade = JSON.stringify({ clips: 3, voice, target, step, shape, bitrate });
-
-export const openSpeaker = async (
-  engine: BufferSource,
-): Promise<(text: string) => Promise<Clip>> => {
-  const speak = await openEngine(engine);
+export const openSpeaker = async (voice: Voice): Promise<(text: string) => Promise<Clip>> => {
+  const speak = await openVoice(voice);
   const decode = await openDecoder();
   return async (text) => {
-    const speech = await speak(text, voice.name, voice.stretch);
-    if (speech.sampleRate !== 16000)
-      throw new Error(`Voice "${voice.name}" does not speak at 16 kHz.`);
-    const spoken = await master(speech);
-    const samples = Math.ceil((spoken.length * 1.5) / step) * step;
-    const said = new Float32Array(samples / 1.5);
+    const { samples: spoken, sampleRate } = await master(await speak(text));
+    const samples = Math.ceil((spoken.length * (24000 / sampleRate)) / step) * step;
+    const said = new Float32Array((samples * sampleRate) / 24000);
     said.set(spoken);
-    let level = target.loudness - loudness(spoken, 16000) + codingLoss;
+    let level = target.loudness - loudness(spoken, sampleRate) + codingLoss;
     for (let round = 0; ; round++) {
-      const packets = encode(said.map((sample) => sample * gain(level)));
+      const packets = encode(
+        said.map((sample) => sample * gain(level)),
+        sampleRate,
+      );
       const heard = decode(packets).slice(preSkip, preSkip + samples);
       const room = target.ceiling - truePeak(heard);
       const missing = Math.min(target.loudness - loudness(heard, 24000), room);

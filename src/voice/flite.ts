@@ -3,13 +3,7 @@
 // stands still, so that the same words always give the same samples and nothing is written to
 // a disk. (Node's own WASI, still experimental, crashed in a long run of short-lived instances.)
 
-/** 16-bit mono samples as a fraction of full scale. */
-export interface Speech {
-  readonly sampleRate: number;
-  readonly samples: Float32Array;
-}
-
-export type Engine = (text: string, voice: string, stretch: number) => Promise<Speech>;
+import type { Speak, Speech } from "./speech.ts";
 
 const ok = 0;
 const badFile = 8;
@@ -122,7 +116,11 @@ const readWave = (chunks: readonly Uint8Array[]): Speech => {
  * own pace. The engine remembers the sentence before, so its memory is put back to what it was
  * when it was born: the same bytes as from a fresh instance, in a quarter of the time.
  */
-export const openEngine = async (wasm: BufferSource): Promise<Engine> => {
+export const openFlite = async (
+  wasm: BufferSource,
+  voice: string,
+  stretch: number,
+): Promise<Speak> => {
   let run = runOf([]);
   const imports = host(
     () => run,
@@ -132,7 +130,7 @@ export const openEngine = async (wasm: BufferSource): Promise<Engine> => {
   const memory = instance.exports.memory as WebAssembly.Memory;
   const start = instance.exports._start as () => void;
   const born = new Uint8Array(memory.buffer).slice();
-  return async (text, voice, stretch) => {
+  return async (text) => {
     const how = ["-voice", voice, "--setf", `duration_stretch=${stretch}`];
     run = runOf(["flite", ...how, "-t", text, "-o", "/wav"]);
     const bytes = new Uint8Array(memory.buffer);

@@ -10,7 +10,8 @@ import {
   WaveShaperNode,
 } from "node-web-audio-api";
 import { gain } from "../tones/loudness.ts";
-import type { Speech } from "./engine.ts";
+import type { CodedRate } from "./encode.ts";
+import type { Speech } from "./speech.ts";
 
 /**
  * Chosen with a recogniser that had every phrase of the English script to pick from, at one
@@ -33,9 +34,9 @@ export const shape = {
 const softLimit = Float32Array.from({ length: 4097 }, (_, i) => Math.tanh((i / 2048 - 1) * 4));
 
 /** Filtered and evened out, a little later than it came: the compressor looks 6 ms ahead. */
-const shaped = async ({ samples, sampleRate }: Speech): Promise<Float32Array> => {
-  const tail = Math.round(0.05 * sampleRate);
-  const context = new OfflineAudioContext(1, samples.length + tail, sampleRate);
+const shaped = async ({ samples, sampleRate }: Speech, rate: CodedRate): Promise<Float32Array> => {
+  const length = Math.ceil((samples.length / sampleRate + 0.05) * rate);
+  const context = new OfflineAudioContext(1, length, rate);
   const buffer = context.createBuffer(1, samples.length, sampleRate);
   buffer.copyToChannel(new Float32Array(samples), 0);
   const source = new AudioBufferSourceNode(context, { buffer });
@@ -64,14 +65,14 @@ const shaped = async ({ samples, sampleRate }: Speech): Promise<Float32Array> =>
 /**
  * What is said, without the silence around it. Shaping brings the engine's silence up to −40
  * dBFS, the softest onset starts above −36 and a last breath fades out through −28; a few
- * milliseconds more are kept and faded, so that no consonant is cut.
+ * milliseconds more are kept and faded, so that no consonant is cut, and coding has room to ring.
  */
 const trimmed = (samples: Float32Array, rate: number): Float32Array => {
   const ms = rate / 1000;
   const first = samples.findIndex((value) => Math.abs(value) > gain(-36));
   const last = samples.findLastIndex((value) => Math.abs(value) > gain(-28));
   if (first < 0 || last < first) throw new Error("The engine spoke nothing but silence.");
-  const said = samples.slice(Math.max(0, first - Math.round(5 * ms)), last + Math.round(12 * ms));
+  const said = samples.slice(Math.max(0, first - Math.round(12 * ms)), last + Math.round(20 * ms));
   const fade = (length: number, at: (i: number) => number) => {
     for (let i = 0; i < length; i++)
       said[at(i)] = (said[at(i)] ?? 0) * Math.sin((Math.PI * i) / (2 * length)) ** 2;
@@ -81,6 +82,13 @@ const trimmed = (samples: Float32Array, rate: number): Float32Array => {
   return said;
 };
 
-/** At the engine's own sample rate, at a level still to be set. */
-export const master = async (speech: Speech): Promise<Float32Array> =>
-  trimmed(await shaped(speech), speech.sampleRate);
+/**
+ * At 16 kHz where the engine speaks at that, else at 24 kHz: never fewer samples than it spoke, so
+ * that nothing is folded down. At a level still to be set.
+ */
+export const master = async (
+  speech: Speech,
+): Promise<{ readonly samples: Float32Array; readonly sampleRate: CodedRate }> => {
+  const sampleRate = speech.sampleRate === 16000 ? 16000 : 24000;
+  return { samples: trimmed(await shaped(speech, sampleRate), sampleRate), sampleRate };
+};

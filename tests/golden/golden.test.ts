@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { readWorksheetText } from "../../src/plan/read-worksheet.ts";
 import { sheetOf } from "../../src/track/sheet.ts";
 import { brokenLaws } from "../timeline/laws.ts";
-import { compiled } from "../timeline/scene.ts";
+import { compiled, english } from "../timeline/scene.ts";
 
 const folder = new URL(".", import.meta.url);
 const names = readdirSync(folder).flatMap((file) => (file.endsWith(".json") ? [file.slice(0, -5)] : []));
@@ -17,6 +17,6 @@ describe("The golden sheets", () => {
     if (reading.kind !== "worksheet") throw new Error(JSON.stringify(reading.faults));
     const timeline = compiled(reading.worksheet);
     expect(brokenLaws(timeline)).toEqual([]);
-    await expect(sheetOf(timeline)).toMatchFileSnapshot(`./${name}.txt`);
+    await expect(sheetOf(timeline, english)).toMatchFileSnapshot(`./${name}.txt`);
   });
 });

@@ -8,7 +8,7 @@ import { mix, trackSamples } from "../../src/track/mix.ts";
 import { sheetOf } from "../../src/track/sheet.ts";
 import { pcmOf, wavHeader } from "../../src/track/wav.ts";
 import { gullrock } from "../plan/worksheets.ts";
-import { compiled } from "../timeline/scene.ts";
+import { compiled, english } from "../timeline/scene.ts";
 
 const timeline = compiled({
   ...gullrock,
@@ -136,7 +136,7 @@ describe("A WAV file", () => {
 });
 
 describe("The captions", () => {
-  const captions = captionsOf(timeline, 60);
+  const captions = captionsOf(timeline, 60, english);
 
   test("open as WebVTT and put times in order, end after start", () => {
     expect(captions.startsWith("WEBVTT\n\n")).toBe(true);
@@ -159,7 +159,7 @@ describe("The captions", () => {
 });
 
 describe("The sheet", () => {
-  const sheet = sheetOf(timeline);
+  const sheet = sheetOf(timeline, english);
 
   test("keeps to 40 columns", () => {
     for (const line of sheet.split("\n")) expect(line.length, line).toBeLessThanOrEqual(40);

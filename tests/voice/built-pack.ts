@@ -1,12 +1,18 @@
-// The built voice pack.
+// The built voice packs.
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import type { Language } from "../../src/units/language.ts";
 import type { PackIndex } from "../../src/voice/pack.ts";
 
 const file = (name: string) => readFileSync(new URL(`../../public/sound/${name}`, import.meta.url));
 
-export const packBytes = file("en.pack");
-export const packIndex: PackIndex = JSON.parse(file("en.json").toString());
+export const builtPack = (language: Language): { index: PackIndex; bytes: Uint8Array } => ({
+  index: JSON.parse(file(`${language}.json`).toString()),
+  bytes: file(`${language}.pack`),
+});
+
+/** The English one. */
+export const { index: packIndex, bytes: packBytes } = builtPack("en");
 export const phrases = Object.keys(packIndex.phrases);
 
 /** A file of an installed package. */

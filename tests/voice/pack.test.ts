@@ -1,32 +1,41 @@
 import { describe, expect, test } from "vitest";
 import { everyPhrase, forms } from "../../src/script/script.ts";
+import { scriptIn } from "../../src/script/scripts.ts";
 import { lengthsOf } from "../../src/timeline/lengths.ts";
 import { loudness, truePeak } from "../../src/tones/loudness.ts";
+import { languages } from "../../src/units/language.ts";
 import { openPack } from "../../src/voice/pack.ts";
-import { english } from "../timeline/scene.ts";
-import { packBytes, packIndex, peak, phrases } from "./built-pack.ts";
+import { builtPack, peak } from "./built-pack.ts";
 
-const pack = await openPack(packIndex, packBytes);
+const packs = await Promise.all(
+  languages.map(async (language) => {
+    const { index, bytes } = builtPack(language);
+    const pack = await openPack(index, bytes);
+    return { language, index, bytes, pack, script: await scriptIn(language) };
+  }),
+);
 
-describe("The voice pack", () => {
+describe.each(packs)("The voice pack in $language", ({ index, bytes, pack, script }) => {
+  const phrases = Object.keys(index.phrases);
+
   test("holds every phrase of the script and no other", () => {
-    expect([...phrases].sort()).toEqual([...everyPhrase(english)].sort());
+    expect([...phrases].sort()).toEqual([...everyPhrase(script)].sort());
     expect(phrases.length).toBeGreaterThan(300);
   });
 
   test("is no larger than a page may ask for, and wastes nothing between clips", () => {
-    expect(packBytes.length + JSON.stringify(packIndex).length).toBeLessThan(2_500_000);
+    expect(bytes.length + JSON.stringify(index).length).toBeLessThan(2_500_000);
     const ends = phrases.reduce((end, text) => {
-      const place = packIndex.phrases[text];
+      const place = index.phrases[text];
       expect(place?.from).toBe(end);
       return end + (place?.bytes ?? 0);
     }, 0);
-    expect(ends).toBe(packBytes.length);
+    expect(ends).toBe(bytes.length);
   });
 
   test("decodes each phrase to exactly the length that its index states", () => {
     for (const text of phrases)
-      expect(pack.decode(text).length, text).toBe(packIndex.phrases[text]?.samples);
+      expect(pack.decode(text).length, text).toBe(index.phrases[text]?.samples);
   });
 
   // Within 1 LU of each other; under −1 dBTP, with room for a beat of the hands on top.
@@ -50,10 +59,10 @@ describe("The voice pack", () => {
 
   test("decodes a phrase to the same samples whatever was decoded before it", async () => {
     const some = phrases.filter((_, i) => i % 20 === 0);
-    const backwards = await openPack(packIndex, packBytes);
+    const backwards = await openPack(index, bytes);
     for (const text of some.toReversed()) backwards.decode(text);
     for (const text of some) {
-      const alone = await openPack(packIndex, packBytes);
+      const alone = await openPack(index, bytes);
       expect(backwards.decode(text), text).toEqual(alone.decode(text));
     }
     const [first = ""] = some;
@@ -65,10 +74,10 @@ describe("The voice pack", () => {
   });
 
   test("speaks each sentence in the time that the script allows it", () => {
-    const { spoken } = lengthsOf(packIndex, 1);
-    for (const [key, { example, within }] of Object.entries(english.source.sentences)) {
+    const { spoken } = lengthsOf(index, 1);
+    for (const [key, { example, within }] of Object.entries(script.source.sentences)) {
       for (const [i, form] of forms.entries()) {
-        const seconds = spoken(english.say(key, form, example.slots));
+        const seconds = spoken(script.say(key, form, example.slots));
         expect(seconds, `${key} ${form}`).not.toBeNull();
         expect(seconds, `${key} ${form}`).toBeLessThanOrEqual(within[i] ?? 0);
       }
