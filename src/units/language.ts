@@ -22,7 +22,10 @@ export function languageOf(tag: string): Language | null {
   return languages.find((language) => language === primary) ?? null;
 }
 
-/** English where none is named, or one that is not spoken here: what a worksheet's voice speaks. */
-export function spokenIn(tag: string | undefined): Language {
-  return languageOf(tag ?? "en") ?? "en";
+/** The language that is meant where none is named, or one that is not spoken here. */
+export const usualLanguage: Language = "en";
+
+/** What a worksheet's voice speaks. */
+export function spokenIn(tag: string = usualLanguage): Language {
+  return languageOf(tag) ?? usualLanguage;
 }
