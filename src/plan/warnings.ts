@@ -4,7 +4,6 @@ import { filmsServed, stockSuffices } from "../trade/capacity.ts";
 import { totalHolding } from "../trade/dilution.ts";
 import { beyond, sameTemperature } from "../trade/time-temperature.ts";
 import { longestSeconds } from "../units/clock-time.ts";
-import { languageOf } from "../units/language.ts";
 import { writeDilution } from "../units/parts.ts";
 import { inDegreesOf, toCelsius, writeTenths } from "../units/temperature.ts";
 import { mlPerFlOz, toMillilitres } from "../units/volume.ts";
@@ -160,7 +159,8 @@ function bathWarnings(worksheet: Worksheet, { baths }: Planned): readonly Warnin
   });
 }
 
-/** For any other the voice speaks English. */
+/** The voice speaks English, whatever the region. */
 function languageWarnings({ language = "en" }: Worksheet): readonly Warning[] {
-  return languageOf(language) === null ? [messages.languageUnavailable(language)] : [];
+  const spoken = language.split("-")[0]?.toLowerCase();
+  return spoken === "en" ? [] : [messages.languageUnavailable(language)];
 }
