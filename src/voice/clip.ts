@@ -2,7 +2,7 @@
 // only. The level is set by what comes out of the decoder, since coding changes it.
 import { gain, loudness, truePeak } from "../tones/loudness.ts";
 import { openDecoder, preSkip } from "./decoder.ts";
-import { bitrate, encode } from "./encode.ts";
+import { bitrate, type CodedRate, encode } from "./encode.ts";
 import { engineHash, openVoice } from "./engines.ts";
 import { master, shape } from "./master.ts";
 import { joinPackets } from "./packets.ts";
@@ -29,30 +29,66 @@ const codingLoss = 1.7;
 /** dB within which the level is set; the peak is kept below the ceiling all the same. */
 const tolerance = 0.2;
 
+/** LU by which a phrase may be softer than the others for the sake of its peaks. */
+const forgiven = 0.95;
+
 /** All that a clip follows from besides its text, as text. */
 export const clipMade = (voice: Voice): string =>
-  JSON.stringify({ clips: 6, voice, target, step, shape, bitrate, engine: engineHash(voice) });
+  JSON.stringify({
+    clips: 7,
+    pains,
+    voice,
+    target,
+    step,
+    shape,
+    bitrate,
+    engine: engineHash(voice),
+  });
+
+/**
+ * How hard the coder tries: at 5 it changes no level by more than 0.2 dB beside 10, but a few phrases, a
+ * nasal vowel in them, come out of it with a burst of noise and never reach their level.
+ */
+const pains = [5, 10] as const;
+
+/** Rounds of coding and listening until a level is right. */
+const rounds = 5;
 
 export const openSpeaker = async (voice: Voice): Promise<(text: string) => Promise<Clip>> => {
   const speak = await openVoice(voice);
   const decode = await openDecoder();
-  return async (text) => {
-    const { samples: spoken, sampleRate } = await master(await speak(text));
+
+  /** Null where the level cannot be reached. */
+  function coded(spoken: Float32Array, sampleRate: CodedRate, pains: number): Clip | null {
     const samples = Math.ceil((spoken.length * (24000 / sampleRate)) / step) * step;
     const said = new Float32Array((samples * sampleRate) / 24000);
     said.set(spoken);
     let level = target.loudness - loudness(spoken, sampleRate) + codingLoss;
-    for (let round = 0; ; round++) {
+    for (let round = 0; round < rounds; round++) {
+      const louder = gain(level);
       const packets = encode(
-        said.map((sample) => sample * gain(level)),
+        said.map((sample) => sample * louder),
         sampleRate,
+        pains,
       );
       const heard = decode(packets).slice(preSkip, preSkip + samples);
       const room = target.ceiling - truePeak(heard);
-      const missing = Math.min(target.loudness - loudness(heard, 24000), room);
-      if ((Math.abs(missing) < tolerance && room >= 0) || round === 4)
+      const missing = target.loudness - loudness(heard, 24000);
+      // A phrase of high peaks stays softer than the others, by no more than ears forgive.
+      const softer = missing > 0 && missing < forgiven && room < tolerance;
+      if (room >= 0 && (Math.abs(missing) < tolerance || softer))
         return { bytes: joinPackets(packets), samples };
-      level += missing;
+      level += Math.min(missing, room);
     }
+    return null;
+  }
+
+  return async (text) => {
+    const { samples, sampleRate } = await master(await speak(text));
+    for (const each of pains) {
+      const clip = coded(samples, sampleRate, each);
+      if (clip !== null) return clip;
+    }
+    throw new Error(`"${text}" cannot be coded at its level.`);
   };
 };

@@ -72,7 +72,7 @@ const trimmed = (samples: Float32Array, rate: number): Float32Array => {
   const first = samples.findIndex((value) => Math.abs(value) > gain(-36));
   const last = samples.findLastIndex((value) => Math.abs(value) > gain(-28));
   if (first < 0 || last < first) throw new Error("The engine spoke nothing but silence.");
-  const said = samples.slice(Math.max(0, first - Math.round(12 * ms)), last + Math.round(20 * ms));
+  const said = samples.slice(Math.max(0, first - Math.round(12 * ms)), last + Math.round(25 * ms));
   const fade = (length: number, at: (i: number) => number) => {
     for (let i = 0; i < length; i++)
       said[at(i)] = (said[at(i)] ?? 0) * Math.sin((Math.PI * i) / (2 * length)) ** 2;

@@ -78,7 +78,7 @@ describe("The coder", () => {
           const t = i / hertz;
           return 0.5 * Math.sin(2 * Math.PI * (300 * t + 1350 * t * t)) * Math.sin(Math.PI * t);
         });
-      const heard = decode(encode(rising(rate), rate));
+      const heard = decode(encode(rising(rate), rate, 5));
       const was = rising(24_000);
       const places = Array.from({ length: 2 * preSkip }, (_, lag) =>
         alikeness(was, heard.subarray(lag, lag + was.length)),
