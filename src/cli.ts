@@ -5,10 +5,12 @@ import { parseArgs } from "node:util";
 import { type Fault, faultLine } from "./plan/faults.ts";
 import { type Plan, planOf } from "./plan/plan.ts";
 import { readWorksheetText } from "./plan/read-worksheet.ts";
+import { wordsIn } from "./plan/words/languages.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
 import type { Script } from "./script/script.ts";
 import type { Timeline } from "./timeline/score.ts";
 import type { Sources } from "./timeline/sound.ts";
+import { type Language, languageOf, usualLanguage } from "./units/language.ts";
 
 const usage = `Tankside, from a worksheet file (- for standard input):
 
@@ -47,13 +49,18 @@ async function main(argv: readonly string[]): Promise<Ending> {
   const reading = readWorksheetText(text);
   if (reading.kind === "faults") return { status: 2, error: faultLines(reading.faults) };
   const { worksheet } = reading;
-  const plan = planOf(worksheet);
+  const plan = planOf(worksheet, await wordsIn(languageIn(worksheet)));
   const stops = plan.warnings.filter((warning) => warning.severity === "stop");
   const stopped = stops.length > 0 && !asked.accept;
   const error = stopped ? stops.map((stop) => `stop: ${stop.text}\n`).join("") : "";
   if (asked.command === "plan") return { status: stopped ? 3 : 0, out: json(plan), error };
   if (stopped) return { status: 3, error };
   return written(asked, worksheet, plan);
+}
+
+/** The one that its plan is written in. */
+function languageIn({ language = usualLanguage }: Worksheet): Language {
+  return languageOf(language) ?? usualLanguage;
 }
 
 function askedBy(argv: readonly string[]): Asked | Ending {

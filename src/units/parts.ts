@@ -1,7 +1,7 @@
 // A dilution as written in, parts of stock and of water out.
 // Alone, because "1:4" is read both ways and must be caught before any sum is done with it.
 import { plainText, type Reading } from "./typed-text.ts";
-import { writeNumber } from "./written-number.ts";
+import { type WriteNumber, writeNumber } from "./written-number.ts";
 
 /** So many parts of stock to so many of water; `water` is 0 for stock used as it is. */
 export interface Dilution {
@@ -44,7 +44,11 @@ export function readDilution(typed: string): DilutionReading {
     : { kind: "unread", may: dilutionMay };
 }
 
-/** `"stock"`, `"1+3"`. */
-export function writeDilution({ stock, water }: Dilution): string {
-  return water === 0 ? "stock" : `${writeNumber(stock, 4)}+${writeNumber(water, 4)}`;
+/** `"stock"`, `"1+3"`; `undiluted` is what a language calls the first. */
+export function writeDilution(
+  { stock, water }: Dilution,
+  undiluted = "stock",
+  number: WriteNumber = writeNumber,
+): string {
+  return water === 0 ? undiluted : `${number(stock, 4)}+${number(water, 4)}`;
 }
