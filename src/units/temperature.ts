@@ -22,7 +22,8 @@ export function toCelsius(temperature: Temperature): number {
   return "c" in temperature ? temperature.c : celsiusFromFahrenheit(temperature.f);
 }
 
-const typedTemperatureMay = 'a temperature with its unit, such as "20 °C", "20.5 C" or "68 °F"';
+export const typedTemperatureMay =
+  'a temperature with its unit, such as "20 °C", "20.5 C" or "68 °F"';
 
 const withUnit = new RegExp(
   `^(-?) ?(${typedNumber}) ?(?:°|degrees?|deg)? ?([cf])(?:elsius|ahrenheit)?$`,

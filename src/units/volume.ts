@@ -20,7 +20,8 @@ export function inUnitOf(volume: Volume, millilitres: number): Volume {
   return "ml" in volume ? { ml: millilitres } : { flOz: millilitres / mlPerFlOz };
 }
 
-const typedVolumeMay = 'a volume with its unit, such as "600 ml", "0.6 l" or "20 fl oz" (US)';
+export const typedVolumeMay =
+  'a volume with its unit, such as "600 ml", "0.6 l" or "20 fl oz" (US)';
 
 const withUnit = new RegExp(
   `^(${typedNumber}) ?(?:(?:m ?l|millilit(?:re|er)s?|cc)|(cl)|(l|lit(?:re|er)s?)|` +
