@@ -21,7 +21,7 @@ export const rareWorksheets: { readonly [what: string]: Worksheet } = {
   "a target that may not be reached": tempered(65, null, 1, [75, 74, 72, 71]),
   "a last reading off the others": tempered(63, 58, 2, [74, 72, 69, 69, 69]),
   "a developer that does not move": tempered(68, null, 3, [75, 75, 75]),
-  "a developer that takes days": tempered(62, 60, 400, [80, 79, 78]),
+  "a developer that takes days": tempered(70, null, 400, [80, 78, 76.3]),
   "test films at one time": {
     ...gullrock,
     contrast: {
