@@ -1,10 +1,10 @@
 // The development's words in English, gathered. A language's folder begins as a copy of this one.
 import type { FirstSentences } from "../words.ts";
 import { baths, capacity, fixer, hands, wash } from "./baths.ts";
+import { mays } from "./mays.ts";
 import { mix, time } from "./time.ts";
 import { warnings } from "./warnings.ts";
 
-/** The checker's sentences are English themselves, so there is nothing to say for them here. */
 export const first: FirstSentences = {
   time,
   mix,
@@ -14,5 +14,5 @@ export const first: FirstSentences = {
   wash,
   capacity,
   warnings,
-  mays: {},
+  mays,
 };
