@@ -10,7 +10,7 @@ import type { Worksheet } from "./plan/worksheet.ts";
 import type { Script } from "./script/script.ts";
 import type { Timeline } from "./timeline/score.ts";
 import type { Sources } from "./timeline/sound.ts";
-import { type Language, languageOf, usualLanguage } from "./units/language.ts";
+import { spokenIn } from "./units/language.ts";
 
 const usage = `Tankside, from a worksheet file (- for standard input):
 
@@ -49,18 +49,13 @@ async function main(argv: readonly string[]): Promise<Ending> {
   const reading = readWorksheetText(text);
   if (reading.kind === "faults") return { status: 2, error: faultLines(reading.faults) };
   const { worksheet } = reading;
-  const plan = planOf(worksheet, await wordsIn(languageIn(worksheet)));
+  const plan = planOf(worksheet, await wordsIn(spokenIn(worksheet.language)));
   const stops = plan.warnings.filter((warning) => warning.severity === "stop");
   const stopped = stops.length > 0 && !asked.accept;
   const error = stopped ? stops.map((stop) => `stop: ${stop.text}\n`).join("") : "";
   if (asked.command === "plan") return { status: stopped ? 3 : 0, out: json(plan), error };
   if (stopped) return { status: 3, error };
   return written(asked, worksheet, plan);
-}
-
-/** The one that its plan is written in. */
-function languageIn({ language = usualLanguage }: Worksheet): Language {
-  return languageOf(language) ?? usualLanguage;
 }
 
 function askedBy(argv: readonly string[]): Asked | Ending {
@@ -78,16 +73,12 @@ function askedBy(argv: readonly string[]): Asked | Ending {
     return { status: 2, error: fault("COMMAND", name, `one of ${commands.join(", ")}`) };
   }
   if (file === undefined) {
-    return {
-      status: 2,
-      error: fault("FILE", null, "the path of a worksheet, or - for standard input"),
-    };
+    const may = "the path of a worksheet, or - for standard input";
+    return { status: 2, error: fault("FILE", null, may) };
   }
   if (command === "render" && !/\.(wav|vtt)$/i.test(out)) {
-    return {
-      status: 2,
-      error: fault("OUT", out === "" ? null : out, "a path that ends in .wav or .vtt"),
-    };
+    const holds = out === "" ? null : out;
+    return { status: 2, error: fault("OUT", holds, "a path that ends in .wav or .vtt") };
   }
   const gap = Number(values.gap);
   if (values.gap.trim() === "" || !(gap >= 0 && gap <= 3600)) {
