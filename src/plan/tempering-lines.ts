@@ -1,5 +1,6 @@
 // A tempering worked out in; its lines and its advice out: how it cools, when it is there, what to do.
-// Apart from the sum itself, because each number here is rounded to what can be trusted of it.
+// Apart from the sum itself, because each number here is rounded to what can be trusted of it; past 200
+// lines because each line and each piece of advice has figures of its own.
 import { temperatureAfter } from "../trade/drift.ts";
 import { bathFor, iceFor, meltingDegrees } from "../trade/ice.ts";
 import type { Fitted, Reach } from "../trade/tempering.ts";
