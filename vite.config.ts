@@ -36,7 +36,15 @@ export default defineConfig({
       },
     }),
   ],
-  build: { outDir: "../dist", emptyOutDir: true, target: "es2022" },
+  build: {
+    outDir: "../dist",
+    emptyOutDir: true,
+    target: "es2022",
+    // What the first screen needs is one file: it compresses better than in parts, and is asked for once.
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: "first", tags: ["$initial"] }] } },
+    },
+  },
   test: {
     root: ".",
     include: ["tests/**/*.test.{ts,tsx}"],

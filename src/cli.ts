@@ -5,10 +5,12 @@ import { parseArgs } from "node:util";
 import { type Fault, faultLine } from "./plan/faults.ts";
 import { type Plan, planOf } from "./plan/plan.ts";
 import { readWorksheetText } from "./plan/read-worksheet.ts";
+import { wordsIn } from "./plan/words/languages.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
 import type { Script } from "./script/script.ts";
 import type { Timeline } from "./timeline/score.ts";
 import type { Sources } from "./timeline/sound.ts";
+import { spokenIn } from "./units/language.ts";
 
 const usage = `Tankside, from a worksheet file (- for standard input):
 
@@ -47,7 +49,7 @@ async function main(argv: readonly string[]): Promise<Ending> {
   const reading = readWorksheetText(text);
   if (reading.kind === "faults") return { status: 2, error: faultLines(reading.faults) };
   const { worksheet } = reading;
-  const plan = planOf(worksheet);
+  const plan = planOf(worksheet, await wordsIn(spokenIn(worksheet.language)));
   const stops = plan.warnings.filter((warning) => warning.severity === "stop");
   const stopped = stops.length > 0 && !asked.accept;
   const error = stopped ? stops.map((stop) => `stop: ${stop.text}\n`).join("") : "";
@@ -71,16 +73,12 @@ function askedBy(argv: readonly string[]): Asked | Ending {
     return { status: 2, error: fault("COMMAND", name, `one of ${commands.join(", ")}`) };
   }
   if (file === undefined) {
-    return {
-      status: 2,
-      error: fault("FILE", null, "the path of a worksheet, or - for standard input"),
-    };
+    const may = "the path of a worksheet, or - for standard input";
+    return { status: 2, error: fault("FILE", null, may) };
   }
   if (command === "render" && !/\.(wav|vtt)$/i.test(out)) {
-    return {
-      status: 2,
-      error: fault("OUT", out === "" ? null : out, "a path that ends in .wav or .vtt"),
-    };
+    const holds = out === "" ? null : out;
+    return { status: 2, error: fault("OUT", holds, "a path that ends in .wav or .vtt") };
   }
   const gap = Number(values.gap);
   if (values.gap.trim() === "" || !(gap >= 0 && gap <= 3600)) {

@@ -8,6 +8,8 @@ import { mixingLines, mixingOf, mixingWarnings } from "./mixing.ts";
 import { temperingOf } from "./tempering.ts";
 import { temperingLines, temperingWarnings } from "./tempering-lines.ts";
 import { nothingToMix } from "./warmth-messages.ts";
+import { englishAsides } from "./words/english-asides.ts";
+import type { AsideWords } from "./words/words.ts";
 import type { Worksheet } from "./worksheet.ts";
 
 /** Both empty where the worksheet does not ask. */
@@ -24,30 +26,38 @@ export interface Aside {
 const nothing: Told = { lines: [], warnings: [] };
 
 /** In the order in which they are told. Each is worked out once, for its lines and its warnings. */
-export const asides: readonly Aside[] = [
-  {
-    topic: "mixing",
-    told(worksheet) {
-      if (worksheet.mixing === undefined) return nothing;
-      const plan = mixingOf(worksheet);
-      if (plan === null) return { lines: [], warnings: [nothingToMix()] };
-      return { lines: mixingLines(plan), warnings: mixingWarnings(plan) };
+export function asidesIn(words: AsideWords): readonly Aside[] {
+  return [
+    {
+      topic: "mixing",
+      told(worksheet) {
+        if (worksheet.mixing === undefined) return nothing;
+        const plan = mixingOf(worksheet);
+        if (plan === null) return { lines: [], warnings: [nothingToMix(words)] };
+        return { lines: mixingLines(words, plan), warnings: mixingWarnings(words, plan) };
+      },
     },
-  },
-  {
-    topic: "tempering",
-    told({ tempering }, development) {
-      if (tempering === undefined) return nothing;
-      const plan = temperingOf(tempering);
-      return { lines: temperingLines(plan, development), warnings: temperingWarnings(plan) };
+    {
+      topic: "tempering",
+      told({ tempering }, development) {
+        if (tempering === undefined) return nothing;
+        const plan = temperingOf(tempering);
+        return {
+          lines: temperingLines(words, plan, development),
+          warnings: temperingWarnings(plan, words),
+        };
+      },
     },
-  },
-  {
-    topic: "contrast",
-    told({ contrast }) {
-      if (contrast === undefined) return nothing;
-      const plan = contrastOf(contrast);
-      return { lines: contrastLines(plan), warnings: contrastWarnings(plan) };
+    {
+      topic: "contrast",
+      told({ contrast }) {
+        if (contrast === undefined) return nothing;
+        const plan = contrastOf(contrast);
+        return { lines: contrastLines(words, plan), warnings: contrastWarnings(words, plan) };
+      },
     },
-  },
-];
+  ];
+}
+
+/** In English. */
+export const asides: readonly Aside[] = asidesIn(englishAsides);

@@ -3,16 +3,15 @@
 import { type TemperatureFor, temperatureFor } from "../trade/temperature-for.ts";
 import { pairFor, scaled, type TimeCurve } from "../trade/time-temperature.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { degreesOf, type Temperature, writeDegrees, writeTenths } from "../units/temperature.ts";
-import { writeNumber } from "../units/written-number.ts";
+import type { Temperature } from "../units/temperature.ts";
+import type { Writing } from "../units/writing.ts";
 import { secondsOf } from "./clock-readings.ts";
 import type { Development } from "./development.ts";
+import { evenFrom } from "./limits.ts";
 import type { Warning, WorkingLine } from "./line.ts";
 import * as messages from "./messages.ts";
+import type { PlanWords } from "./words/words.ts";
 import type { Developer } from "./worksheet.ts";
-
-/** Seconds under which development is uneven; common practice. */
-export const evenFrom = 300;
 
 /** By which every time of the leaflet is lengthened for this film at a steady temperature. */
 export function ownFactor({ ratingFactor, reuseFactor, methodFactor }: Development): number {
@@ -31,27 +30,34 @@ export function celsiusFor(development: Development, seconds: number): number | 
 }
 
 export function soughtLines(
+  words: PlanWords,
   developer: Developer,
   development: Development,
 ): readonly WorkingLine[] {
+  const says = words.time.sought;
   const sought = soughtSeconds(developer);
   if (sought === null) return [];
   const times = sought === evenFrom ? [sought] : [sought, evenFrom];
   return times.map((seconds) => {
-    const label = seconds === sought ? `For ${writeClockTime(sought)}` : "For the least, 5:00";
-    return { label, ...answered(developer.temperature, development, seconds) };
+    const time = writeClockTime(seconds);
+    const label = seconds === sought ? says.label({ time }) : says.least({ time });
+    return { label, ...answered(words, developer.temperature, development, seconds) };
   });
 }
 
-export function soughtWarnings(developer: Developer, development: Development): readonly Warning[] {
+export function soughtWarnings(
+  words: PlanWords,
+  developer: Developer,
+  development: Development,
+): readonly Warning[] {
   const sought = soughtSeconds(developer);
   if (sought === null) return [];
   const found = temperatureFor(ownCurve(development), sought);
   const time = writeClockTime(sought);
-  if (found.kind === "not-falling") return [messages.soughtNowhere(time)];
-  const at = writeTenths(developer.temperature, found.celsius);
+  if (found.kind === "not-falling") return [messages.soughtNowhere(words, time)];
+  const at = words.writes.tenths(developer.temperature, found.celsius);
   return found.beyond > 1e-6
-    ? [messages.soughtBeyond(time, at, developer.temperature, found.beyond)]
+    ? [messages.soughtBeyond(words, time, at, developer.temperature, found.beyond)]
     : [];
 }
 
@@ -61,6 +67,7 @@ export function soughtSeconds(developer: Developer): number | null {
 
 /** Ta + (Tb − Ta) × ln(ta / t) / ln(ta / tb), or Ta + ln(ta / t) / k for a row alone. */
 function answered(
+  { time: { sought: says }, writes }: PlanWords,
   like: Temperature,
   development: Development,
   seconds: number,
@@ -69,33 +76,37 @@ function answered(
   const base = seconds / factor;
   const found = temperatureFor(development.curve, base);
   if (found.kind === "not-falling") {
-    return { expression: "the rows' times do not fall as it gets warmer", result: "no answer" };
+    return { expression: says.notFalling, result: says.noAnswer };
   }
-  const onRows =
-    Math.abs(factor - 1) < 1e-9
-      ? ""
-      : `with this film's factor ${writeNumber(factor, 4)}, ${seconds} s are ${writeNumber(base, 1)} s on the leaflet: `;
-  const at = writeTenths(like, found.celsius);
-  const beyond = found.beyond > 1e-6 ? `, ${writeDegrees(like, found.beyond)} beyond the rows` : "";
+  const at = writes.tenths(like, found.celsius);
+  const guessed = found.beyond > 1e-6;
+  const beyond = guessed ? `, ${says.beyond({ by: writes.degrees(like, found.beyond) })}` : "";
+  const sum = `${sumFor(writes, like, development, base, found)} = ${at}${beyond}`;
+  const onLeaflet = {
+    factor: writes.number(factor, 4),
+    time: `${seconds} s`,
+    base: `${writes.number(base, 1)} s`,
+  };
   return {
-    expression: `${onRows}${sumFor(like, development, base, found)} = ${at}${beyond}`,
-    result: beyond ? `${at}, a guess` : at,
+    expression: Math.abs(factor - 1) < 1e-9 ? sum : says.onLeaflet({ ...onLeaflet, sum }),
+    result: guessed ? says.guess({ at }) : at,
   };
 }
 
 function sumFor(
+  writes: Writing,
   like: Temperature,
   { curve }: Development,
   base: number,
   { celsius }: Extract<TemperatureFor, { readonly kind: "temperature" }>,
 ): string {
   const [from, to] = pairFor(curve, celsius);
-  const [a, t] = [writeNumber(from.seconds, 1), writeNumber(base, 1)];
-  const start = degreesOf(like, from.celsius);
+  const [a, t] = [writes.number(from.seconds, 1), writes.number(base, 1)];
+  const start = writes.degreesOf(like, from.celsius);
   if (!to) {
-    const k = writeNumber("c" in like ? curve.perDegree : curve.perDegree / 1.8, 4);
+    const k = writes.number("c" in like ? curve.perDegree : curve.perDegree / 1.8, 4);
     return `${start} + ln(${a} / ${t}) / ${k}`;
   }
   const apart = (to.celsius - from.celsius) * ("c" in like ? 1 : 1.8);
-  return `${start} + ${writeNumber(apart, 1)} × ln(${a} / ${t}) / ln(${a} / ${writeNumber(to.seconds, 1)})`;
+  return `${start} + ${writes.number(apart, 1)} × ln(${a} / ${t}) / ln(${a} / ${writes.number(to.seconds, 1)})`;
 }

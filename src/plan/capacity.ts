@@ -2,13 +2,13 @@
 // Alone, because capacity is a tally for developer and baths alike.
 import { processBaths } from "../trade/baths.ts";
 import { filmsLeft, replenisherDue } from "../trade/capacity.ts";
-import { toMillilitres, type Volume, writeVolume } from "../units/volume.ts";
-import { writeNumber } from "../units/written-number.ts";
+import { toMillilitres, type Volume } from "../units/volume.ts";
 import * as messages from "./bath-messages.ts";
 import { nominalFilms } from "./film-area.ts";
+import { filmCount } from "./film-count.ts";
 import type { Warning, WorkingLine } from "./line.ts";
-import { filmCount } from "./messages.ts";
 import type { PlannedBath } from "./plan.ts";
+import type { PlanWords } from "./words/words.ts";
 import type { Worksheet } from "./worksheet.ts";
 
 interface Tally {
@@ -36,36 +36,50 @@ function talliesOf(worksheet: Worksheet, baths: readonly PlannedBath[]): readonl
 }
 
 export function capacityLines(
+  words: PlanWords,
   worksheet: Worksheet,
   baths: readonly PlannedBath[],
 ): readonly WorkingLine[] {
+  const { capacity, writes } = words;
   const tallies = talliesOf(worksheet, baths).map(({ label, kept, filmsPerLitre, before, now }) => {
     const litres = toMillilitres(kept) / 1000;
     const left = filmsLeft(toMillilitres(kept), filmsPerLitre, before + now);
     return {
-      label: `${label}: still serves`,
-      expression:
-        `${writeVolume(kept)} (${writeNumber(litres, 3)} l) × ${writeNumber(filmsPerLitre)} films a litre = ${filmCount(litres * filmsPerLitre)} of 80 sq in; ` +
-        `less ${writeNumber(before)} before and ${writeNumber(now)} now`,
-      result: `${filmCount(left)} more`,
+      label: capacity.label({ bath: label }),
+      expression: capacity.sum({
+        volume: writes.volume(kept),
+        litres: writes.number(litres, 3),
+        perLitre: writes.number(filmsPerLitre),
+        films: filmCount(words, litres * filmsPerLitre),
+        before: writes.number(before),
+        now: writes.number(now),
+      }),
+      result: capacity.more({ films: filmCount(words, left) }),
     };
   });
-  return [...tallies, ...replenisherLines(worksheet)];
+  return [...tallies, ...replenisherLines(words, worksheet)];
 }
 
-function replenisherLines({ developer, films }: Worksheet): readonly WorkingLine[] {
+function replenisherLines(
+  words: PlanWords,
+  { developer, films }: Worksheet,
+): readonly WorkingLine[] {
+  const { capacity, writes } = words;
   const { replenishPerFilm, filmsBefore = 0 } = developer;
   if (replenishPerFilm === undefined) return [];
   const now = nominalFilms(films);
-  const due = (count: number) => writeVolume(times(replenishPerFilm, count));
-  const before =
-    filmsBefore === 0
-      ? ""
-      : `${filmCount(filmsBefore)} before × ${writeVolume(replenishPerFilm)} = ${due(filmsBefore)}, if it was not added then; `;
+  const due = (count: number) => writes.volume(times(replenishPerFilm, count));
+  const each = writes.volume(replenishPerFilm);
+  const before = capacity.replenishedBefore({
+    films: filmCount(words, filmsBefore),
+    each,
+    due: due(filmsBefore),
+  });
+  const after = capacity.replenishNow({ films: filmCount(words, now), each });
   return [
     {
-      label: "Replenisher due",
-      expression: `${before}${filmCount(now)} now × ${writeVolume(replenishPerFilm)}, after this run`,
+      label: capacity.replenisherLabel,
+      expression: filmsBefore === 0 ? after : `${before}; ${after}`,
       result: due(now),
     },
   ];
@@ -78,6 +92,7 @@ function times(volume: Volume, count: number): Volume {
 }
 
 export function capacityWarnings(
+  words: PlanWords,
   worksheet: Worksheet,
   baths: readonly PlannedBath[],
 ): readonly Warning[] {
@@ -86,10 +101,10 @@ export function capacityWarnings(
       const all = (toMillilitres(kept) / 1000) * filmsPerLitre;
       return before + now <= all * (1 + 1e-9)
         ? []
-        : [messages.pastCapacity(label, { before, now, all }, developer)];
+        : [messages.pastCapacity(words, label, { before, now, all }, developer)];
     },
   );
   const { replenishPerFilm, perFilmBefore = 0, filmsBefore = 0 } = worksheet.developer;
   const twice = replenishPerFilm !== undefined && perFilmBefore * filmsBefore > 0;
-  return [...past, ...(twice ? [messages.replenishedTwice()] : [])];
+  return [...past, ...(twice ? [messages.replenishedTwice(words)] : [])];
 }

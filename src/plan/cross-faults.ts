@@ -2,9 +2,11 @@
 // Alone, because each of these rules needs two places of the worksheet at once.
 import { processBaths } from "../trade/baths.ts";
 import { sameTemperature } from "../trade/time-temperature.ts";
+import { filled } from "../units/may.ts";
 import { toCelsius, writeTemperature } from "../units/temperature.ts";
 import { baseTimeFor, leafletPoints } from "./base-time.ts";
 import { type Fault, faultOf } from "./faults.ts";
+import { crossMay } from "./mays.ts";
 import {
   capacityFaults,
   readingFaults,
@@ -53,13 +55,7 @@ function ratingFaults({ films, developer }: Worksheet): readonly Fault[] {
     const own = developer.leaflet.some((row) => row.exposureIndex === rating);
     return rating === undefined || film.boxSpeed !== undefined || own
       ? []
-      : [
-          faultOf(
-            ["films", index, "boxSpeed"],
-            undefined,
-            `the ISO speed printed on the box, such as 125: the leaflet has no row for ${rating}, so the stops are counted from the box speed`,
-          ),
-        ];
+      : [faultOf(["films", index, "boxSpeed"], undefined, filled(crossMay.boxSpeed, { rating }))];
   });
 }
 
@@ -69,8 +65,10 @@ function leafletFaults({ films, developer }: Worksheet): readonly Fault[] {
   if (!film) return [];
   const { rows } = baseTimeFor(film, leafletPoints(developer.leaflet));
   if (rows.length === 0) {
-    const box = film.boxSpeed === undefined ? "" : ` or for ${film.boxSpeed}`;
-    const may = `at least one row that serves "${film.label}": a row without "exposureIndex"${box}`;
+    const may =
+      film.boxSpeed === undefined
+        ? filled(crossMay.servingRow, { film: film.label })
+        : filled(crossMay.servingRowOrFor, { film: film.label, box: film.boxSpeed });
     return [faultOf(["developer", "leaflet"], developer.leaflet, may)];
   }
   const inOrder = [...rows].sort((a, b) => a.index - b.index);
@@ -84,7 +82,11 @@ function leafletFaults({ films, developer }: Worksheet): readonly Fault[] {
           faultOf(
             ["developer", "leaflet", row.index, "time"],
             row.row.time,
-            `"${twin.row.time}", as developer.leaflet[${twin.index}] gives for ${writeTemperature(row.row.temperature)} too: one temperature has one time`,
+            filled(crossMay.oneTime, {
+              time: twin.row.time,
+              path: `developer.leaflet[${twin.index}]`,
+              temperature: writeTemperature(row.row.temperature),
+            }),
           ),
         ];
   });
@@ -94,20 +96,8 @@ function driftFaults({ tank }: Worksheet): readonly Fault[] {
   const [room, halfway] = [tank.room !== undefined, tank.halfway !== undefined];
   if (room === halfway) return [];
   return room
-    ? [
-        faultOf(
-          ["tank", "halfway"],
-          undefined,
-          "minutes, since tank.room is given: both or neither",
-        ),
-      ]
-    : [
-        faultOf(
-          ["tank", "room"],
-          undefined,
-          'a temperature such as { "c": 20 }, since tank.halfway is given: both or neither',
-        ),
-      ];
+    ? [faultOf(["tank", "halfway"], undefined, crossMay.halfway)]
+    : [faultOf(["tank", "room"], undefined, crossMay.room)];
 }
 
 function foreignBathFaults({ process, baths = {} }: Worksheet): readonly Fault[] {
@@ -118,7 +108,7 @@ function foreignBathFaults({ process, baths = {} }: Worksheet): readonly Fault[]
       faultOf(
         ["baths", id],
         wish,
-        `nothing: "${process}" has no such bath, only ${ids.join(", ")}`,
+        filled(crossMay.foreignBath, { process, baths: ids.join(", ") }),
       ),
     );
 }
@@ -130,7 +120,7 @@ function fillFaults({ baths = {} }: Worksheet): readonly Fault[] {
       faultOf(
         ["baths", id, "time"],
         wish.time,
-        `nothing beside baths.${id}.fills, which make the time themselves`,
+        filled(crossMay.fillsTime, { path: `baths.${id}.fills` }),
       ),
     );
 }
@@ -145,7 +135,9 @@ function twoTemperatureFaults({ developer, baths }: Worksheet): readonly Fault[]
         faultOf(
           ["baths", "developer", "temperature"],
           other,
-          `nothing, since developer.temperature says ${writeTemperature(developer.temperature)}`,
+          filled(crossMay.twoTemperatures, {
+            temperature: writeTemperature(developer.temperature),
+          }),
         ),
       ];
 }

@@ -12,7 +12,9 @@ import {
   safeParse,
   type UnionSchema,
 } from "valibot";
+import { filled } from "../units/may.ts";
 import { heldValue } from "./held-value.ts";
+import { fileMay } from "./mays.ts";
 
 export interface Fault {
   /** As `developer.leaflet[1].time`. */
@@ -118,8 +120,8 @@ function noSuchField(name: string, names: readonly string[]): string {
   const [near = ""] = [...names].sort((a, b) => lettersOff(a) - lettersOff(b));
   const asked = near !== "" && lettersOff(near) <= near.length / 3;
   return asked
-    ? `nothing: there is no such field; did you mean "${near}"?`
-    : `nothing: there is no such field here, only ${names.map((it) => `"${it}"`).join(", ")}`;
+    ? filled(fileMay.meant, { name: near })
+    : filled(fileMay.noSuchField, { names: names.map((it) => `"${it}"`).join(", ") });
 }
 
 function isFields(value: unknown): value is Fields {

@@ -1,9 +1,9 @@
 // A person's own times as measured in, the middle ones as lines, and a word where they are uneven, out.
 // Alone, because they are the tank's and the person's, and no bath's.
 import { isUneven, paceOf } from "../trade/hands.ts";
-import { writeNumber } from "../units/written-number.ts";
 import * as messages from "./bath-messages.ts";
 import type { Warning, WorkingLine } from "./line.ts";
+import type { PlanWords } from "./words/words.ts";
 import type { Worksheet } from "./worksheet.ts";
 
 interface Timed {
@@ -13,26 +13,31 @@ interface Timed {
   readonly used: number;
 }
 
-function timedIn({ tank, agitation }: Worksheet): readonly Timed[] {
+function timedIn({ hands }: PlanWords, { tank, agitation }: Worksheet): readonly Timed[] {
   const { pourIn = [], pourOut = [], perInversion = [] } = tank.measured ?? {};
   return [
-    { label: "Pouring in", times: pourIn, used: tank.pourIn },
-    { label: "Pouring out", times: pourOut, used: tank.pourOut },
-    { label: "An inversion", times: perInversion, used: agitation.perInversion },
+    { label: hands.labels.pourIn, times: pourIn, used: tank.pourIn },
+    { label: hands.labels.pourOut, times: pourOut, used: tank.pourOut },
+    { label: hands.labels.perInversion, times: perInversion, used: agitation.perInversion },
   ].filter(({ times }) => times.length > 0);
 }
 
-export function handsLines(worksheet: Worksheet): readonly WorkingLine[] {
-  return timedIn(worksheet).flatMap(({ label, times }) => {
+export function handsLines(words: PlanWords, worksheet: Worksheet): readonly WorkingLine[] {
+  const { hands, writes } = words;
+  const seconds = (time: number) => `${writes.number(time, 1)} s`;
+  return timedIn(words, worksheet).flatMap(({ label, times }) => {
     const pace = paceOf(times);
     if (pace === null) return [];
-    const each = [...times].sort((a, b) => a - b).map((time) => `${writeNumber(time, 1)} s`);
-    const middle = each.length === 1 ? "the only one" : "the middle one";
+    const each = [...times].sort((a, b) => a - b).map(seconds);
     return [
       {
         label,
-        expression: `${each.join(", ")}: ${middle}; ${writeNumber(pace.spread, 1)} s from shortest to longest`,
-        result: `${writeNumber(pace.median, 1)} s`,
+        expression: hands.times({
+          times: writes.list(each),
+          spread: seconds(pace.spread),
+          only: each.length === 1,
+        }),
+        result: seconds(pace.median),
       },
     ];
   });
@@ -41,14 +46,14 @@ export function handsLines(worksheet: Worksheet): readonly WorkingLine[] {
 /** Seconds; a worksheet rounds to tenths, so less than this is no difference. */
 const sameTime = 0.15;
 
-export function handsWarnings(worksheet: Worksheet): readonly Warning[] {
-  return timedIn(worksheet).flatMap(({ label, times, used }) => {
+export function handsWarnings(words: PlanWords, worksheet: Worksheet): readonly Warning[] {
+  return timedIn(words, worksheet).flatMap(({ label, times, used }) => {
     const pace = paceOf(times);
     if (pace === null) return [];
     return [
-      ...(isUneven(pace) ? [messages.unevenHands(label, pace.spread, pace.median)] : []),
+      ...(isUneven(pace) ? [messages.unevenHands(words, label, pace.spread, pace.median)] : []),
       ...(Math.abs(used - pace.median) > sameTime
-        ? [messages.notAsMeasured(label, used, pace.median)]
+        ? [messages.notAsMeasured(words, label, used, pace.median)]
         : []),
     ];
   });

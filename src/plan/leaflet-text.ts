@@ -1,8 +1,10 @@
 // The text of a leaflet's table as someone copied or typed it in, its rows out, or what is wrong by line.
 // Alone, because a leaflet writes the same row in many ways, and none of them may be read wrongly.
 import { clockTimePattern, readTypedTime, writeClockTime } from "../units/clock-time.ts";
+import { filled } from "../units/may.ts";
 import { readTypedTemperature, type Temperature, toCelsius } from "../units/temperature.ts";
 import { numberFrom, plainText, typedNumber } from "../units/typed-text.ts";
+import { leafletMay } from "./mays.ts";
 import type { LeafletRow } from "./worksheet.ts";
 
 interface LineFault {
@@ -21,8 +23,7 @@ interface LeafletText {
 /** Lines more than this are no leaflet. */
 const mostLines = 200;
 
-const rowMay =
-  'a temperature and a time, such as "68 °F 10:00", "20 °C 11½ min" or "20; 9:30; EI 400"';
+const rowMay = leafletMay.row;
 
 /** A number without its unit is °C up to 40 and °F from 50: no bath of the trade is in doubt, and between the two nobody develops. */
 const bareCelsiusTo = 40;
@@ -38,7 +39,7 @@ const sameRow = 0.6;
 export function readLeafletText(text: string): LeafletText {
   const lines = text.split(/\r\n|\r|\n/);
   if (lines.length > mostLines) {
-    const may = `no more than ${mostLines} lines`;
+    const may = filled(leafletMay.lines, { lines: mostLines });
     return { rows: [], faults: [{ line: mostLines + 1, text: "", may }] };
   }
   const rows: LeafletRow[] = [];
@@ -72,7 +73,8 @@ function readLine(typed: string): LineReading {
     const bare = take(rest, new RegExp(`(-?${typedNumber})`));
     const temperature = bare.found && bareTemperature(bare.found);
     if (bare.found && !temperature) {
-      return { kind: "fault", may: `${rowMay}; "${bare.found}" wants its unit, °C or °F` };
+      const may = filled(leafletMay.unit, { may: rowMay, typed: bare.found });
+      return { kind: "fault", may };
     }
     if (temperature) found.push(temperature);
     rest = bare.rest;
@@ -84,7 +86,7 @@ function readLine(typed: string): LineReading {
     return { kind: "fault", may: rowMay };
   }
   if (other && Math.abs(toCelsius(temperature) - toCelsius(other)) > sameRow) {
-    return { kind: "fault", may: `${rowMay}; the two temperatures on this line are not the same` };
+    return { kind: "fault", may: filled(leafletMay.twoTemperatures, { may: rowMay }) };
   }
   const rating = rated.found === null ? {} : { exposureIndex: numberFrom(rated.found) };
   return { kind: "row", row: { temperature, time: writeClockTime(time), ...rating } };

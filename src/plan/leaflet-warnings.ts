@@ -6,28 +6,32 @@ import { baseTimeFor, byRating, effectiveRating, type LeafletPoint } from "./bas
 import type { Development } from "./development.ts";
 import type { Warning } from "./line.ts";
 import * as messages from "./messages.ts";
+import type { PlanWords } from "./words/words.ts";
 import type { Film } from "./worksheet.ts";
 
 /** The rows used are compared among themselves, the others within their rating; each with the next warmer. */
-export function leafletWarnings({ base, leaflet }: Development): readonly Warning[] {
+export function leafletWarnings(
+  words: PlanWords,
+  { base, leaflet }: Development,
+): readonly Warning[] {
   const others = byRating(leaflet.filter((point) => !base.rows.includes(point)));
   return [base.rows, ...others.map(({ rows }) => rows)].flatMap((rows) =>
     rows.flatMap((warmer, index) => {
       const colder = rows[index - 1];
       return colder && colder.seconds < warmer.seconds && !sameDegree(colder, warmer)
-        ? [messages.leafletBackwards(colder.row, warmer.row)]
+        ? [messages.leafletBackwards(words, colder.row, warmer.row)]
         : [];
     }),
   );
 }
 
 /** A row that the leaflet's others contradict, within each rating; none where they fall backwards, which says more. */
-export function outOfLineWarnings(development: Development): readonly Warning[] {
-  if (leafletWarnings(development).length > 0) return [];
+export function outOfLineWarnings(words: PlanWords, development: Development): readonly Warning[] {
+  if (leafletWarnings(words, development).length > 0) return [];
   return byRating(development.leaflet).flatMap(({ rows }) => {
     const odd = rowOutOfLine(rows);
     const row = odd && rows[odd.index];
-    return row ? [messages.rowOutOfLine(row.row, odd.expected)] : [];
+    return row ? [messages.rowOutOfLine(words, row.row, odd.expected)] : [];
   });
 }
 
@@ -37,6 +41,7 @@ function sameDegree(a: LeafletPoint, b: LeafletPoint): boolean {
 
 /** Films share a time when they were metered alike and the same stops are left to be made up. */
 export function ratingWarnings(
+  words: PlanWords,
   films: readonly Film[],
   leaflet: readonly LeafletPoint[],
 ): readonly Warning[] {
@@ -46,13 +51,17 @@ export function ratingWarnings(
   }));
   const [first] = needs;
   const alike = needs.every((it) => it.rating === first?.rating && it.stops === first?.stops);
-  return alike ? [] : [messages.mixedRatings(films.map(ratingWords), films[0]?.label ?? "")];
+  if (alike) return [];
+  const rated = films.map((film) => ratingWords(words, film));
+  return [messages.mixedRatings(words, rated, films[0]?.label ?? "")];
 }
 
-function ratingWords(film: Film): string {
+function ratingWords({ warnings, writes }: PlanWords, film: Film): string {
   const { label, boxSpeed } = film;
   const rating = effectiveRating(film);
-  if (rating === undefined) return `"${label}" with no speed given`;
-  const box = boxSpeed === undefined || boxSpeed === rating ? "" : ` (box speed ${boxSpeed})`;
-  return `"${label}" at ${rating}${box}`;
+  if (rating === undefined) return warnings.unratedFilm({ film: label });
+  const rated = { film: label, rating: writes.typed(rating) };
+  return boxSpeed === undefined || boxSpeed === rating
+    ? warnings.ratedFilm(rated)
+    : warnings.ratedFilmOfSpeed({ ...rated, box: writes.typed(boxSpeed) });
 }

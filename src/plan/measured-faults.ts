@@ -1,8 +1,10 @@
 // What was measured at the bench and counted on the shelf in, the faults between its fields out.
 // Apart from cross-faults.ts, which asks these rules with its own: here nothing bears on the leaflet.
+import { filled } from "../units/may.ts";
 import { toCelsius, writeTemperature } from "../units/temperature.ts";
 import { secondsOf } from "./clock-readings.ts";
 import { type Fault, faultOf } from "./faults.ts";
+import { crossMay } from "./mays.ts";
 import type { Worksheet } from "./worksheet.ts";
 
 /** Running water is a wash of its own; and what it leaves can be told only from what was carried into it. */
@@ -17,7 +19,7 @@ export function washFaults({ baths = {} }: Worksheet): readonly Fault[] {
             faultOf(
               ["baths", id, "flow"],
               flow,
-              `nothing beside baths.${id}.fills: one or the other`,
+              filled(crossMay.fillsOrFlow, { path: `baths.${id}.fills` }),
             ),
           ]
         : []),
@@ -26,7 +28,7 @@ export function washFaults({ baths = {} }: Worksheet): readonly Fault[] {
             faultOf(
               ["baths", id, "carryOver"],
               undefined,
-              `a volume such as { "ml": 20 }, since baths.${id}.${by} is given`,
+              filled(crossMay.carryOver, { path: `baths.${id}.${by}` }),
             ),
           ]
         : []),
@@ -40,7 +42,7 @@ export function capacityFaults({ developer, baths = {} }: Worksheet): readonly F
     faultOf(
       [...path, "filmsPerLitre"],
       undefined,
-      `films of 80 sq in that a litre serves, such as 20, since ${because} is given`,
+      filled(crossMay.filmsPerLitre, { path: because }),
     );
   const own =
     developer.kept !== undefined && developer.filmsPerLitre === undefined
@@ -64,7 +66,10 @@ export function readingFaults({ developer: { readings = [] } }: Worksheet): read
           faultOf(
             ["developer", "readings", index, "temperature"],
             temperature,
-            `${writeTemperature(twin.temperature)}, as another reading at ${at} says: one moment has one temperature`,
+            filled(crossMay.oneTemperature, {
+              temperature: writeTemperature(twin.temperature),
+              at,
+            }),
           ),
         ];
   });
@@ -72,20 +77,14 @@ export function readingFaults({ developer: { readings = [] } }: Worksheet): read
 
 export function tapFaults({ mixing }: Worksheet): readonly Fault[] {
   if (mixing === undefined || toCelsius(mixing.cold) <= toCelsius(mixing.hot)) return [];
-  const may = `${writeTemperature(mixing.hot)} or less, since mixing.hot is no warmer`;
+  const may = filled(crossMay.coldTap, { temperature: writeTemperature(mixing.hot) });
   return [faultOf(["mixing", "cold"], mixing.cold, may)];
 }
 
 export function waterBathFaults({ tempering }: Worksheet): readonly Fault[] {
   return tempering?.bathVolume === undefined || tempering.bath !== undefined
     ? []
-    : [
-        faultOf(
-          ["tempering", "bath"],
-          undefined,
-          'a temperature such as { "c": 20 }, since tempering.bathVolume is given',
-        ),
-      ];
+    : [faultOf(["tempering", "bath"], undefined, crossMay.waterBath)];
 }
 
 /** A test film has a gradient, or a wedge with all that it is read by. */
@@ -94,27 +93,19 @@ export function testFilmFaults({ contrast }: Worksheet): readonly Fault[] {
   const wedges = contrast.tests.some(({ densities }) => densities !== undefined);
   const step =
     wedges && contrast.stepLog === undefined
-      ? [
-          faultOf(
-            ["contrast", "stepLog"],
-            undefined,
-            "log10 of the exposure from one step to the next, such as 0.15, since densities are given",
-          ),
-        ]
+      ? [faultOf(["contrast", "stepLog"], undefined, crossMay.stepLog)]
       : [];
   const tests = contrast.tests.flatMap(({ gradient, densities, baseFog }, index) => {
     const path = (field: string) => ["contrast", "tests", index, field] as const;
     if (densities === undefined) {
       return gradient === undefined
-        ? [faultOf(path("gradient"), undefined, "its mean gradient such as 0.6, or densities")]
+        ? [faultOf(path("gradient"), undefined, crossMay.gradient)]
         : [];
     }
     if (gradient !== undefined) {
-      return [faultOf(path("gradient"), gradient, "nothing beside densities, which give it")];
+      return [faultOf(path("gradient"), gradient, crossMay.densities)];
     }
-    const may =
-      "the density of the unexposed, developed film, such as 0.3, since densities are given";
-    return baseFog === undefined ? [faultOf(path("baseFog"), undefined, may)] : [];
+    return baseFog === undefined ? [faultOf(path("baseFog"), undefined, crossMay.baseFog)] : [];
   });
   return [...step, ...tests];
 }

@@ -1,17 +1,14 @@
-// Every warning about the time, the mix and the voice: what is the matter, why it matters, what would do.
-// Apart from the code that finds them, so that they are read, translated and tested as words. The other
-// warnings stand by their topic in bath-messages.ts, warmth-messages.ts and contrast-messages.ts. It goes
-// past 200 lines because each message is a sentence of its own.
+// Every warning about the time, the mix and the voice: its name, how grave it is, the figures in it.
+// Apart from the code that finds them, so that each can be read and tested in any language's words. The
+// other warnings stand by their topic in bath-messages.ts, warmth-messages.ts and contrast-messages.ts. It
+// goes past 200 lines because each message is told from figures of its own.
 import { writeClockTime } from "../units/clock-time.ts";
-import {
-  inDegreesOf,
-  type Temperature,
-  writeDegrees,
-  writeTemperature,
-} from "../units/temperature.ts";
-import { type Volume, writeMillilitres, writeVolume } from "../units/volume.ts";
-import { writeNumber } from "../units/written-number.ts";
+import { inDegreesOf, type Temperature } from "../units/temperature.ts";
+import type { Volume } from "../units/volume.ts";
+import { filmCount } from "./film-count.ts";
+import { evenFrom, gentleStep } from "./limits.ts";
 import type { Warning } from "./line.ts";
+import type { PlanWords } from "./words/words.ts";
 import type { LeafletRow } from "./worksheet.ts";
 
 /** °C by which a bath lies outside the leaflet's rows, and the row it is nearest to. */
@@ -21,135 +18,159 @@ export interface Beyond {
   readonly degrees: number;
 }
 
-export function extrapolated(beyond: Beyond, tooFar: boolean): Warning {
-  const { bath, nearest } = beyond;
-  const row = writeTemperature(inDegreesOf(bath, nearest));
-  const why = tooFar
-    ? "so far from the rows that the time cannot be trusted"
-    : "so the time follows a slope that is not known there";
+export function extrapolated(words: PlanWords, beyond: Beyond, tooFar: boolean): Warning {
   return {
     id: "extrapolated",
     severity: tooFar ? "stop" : "caution",
-    text: `The developer is ${offBy(beyond)} than the leaflet's nearest row (${row}), ${why}. Bring it nearer to ${row}, or add the leaflet's row for ${writeTemperature(bath)}.`,
+    text: words.warnings.extrapolated({
+      ...offBy(words, beyond),
+      bath: words.writes.temperature(beyond.bath),
+      tooFar,
+    }),
   };
 }
 
-export function driftExtrapolated(beyond: Beyond, endsAt: number): Warning {
-  const { bath, nearest } = beyond;
-  const end = writeTemperature(inDegreesOf(bath, endsAt));
-  const row = writeTemperature(inDegreesOf(bath, nearest));
+export function driftExtrapolated(words: PlanWords, beyond: Beyond, endsAt: number): Warning {
+  const { bath } = beyond;
   return {
     id: "drift-extrapolated",
     severity: "caution",
-    text: `The tank drifts to ${end} by the end, ${offBy(beyond)} than the leaflet's nearest row (${row}), so the last part of the time follows a slope that is not known there. Stand the tank in water at ${writeTemperature(bath)}.`,
+    text: words.warnings.driftExtrapolated({
+      ...offBy(words, beyond),
+      end: words.writes.temperature(inDegreesOf(bath, endsAt)),
+      bath: words.writes.temperature(bath),
+    }),
   };
 }
 
-function offBy({ bath, nearest, degrees }: Beyond): string {
-  const warmer = degrees > 0;
-  const by = writeDegrees(inDegreesOf(bath, nearest), Math.abs(degrees));
-  return `${by} ${warmer ? "warmer" : "colder"}`;
+function offBy({ writes }: PlanWords, { bath, nearest, degrees }: Beyond) {
+  return {
+    by: writes.degrees(inDegreesOf(bath, nearest), Math.abs(degrees)),
+    row: writes.temperature(inDegreesOf(bath, nearest)),
+    warmer: degrees > 0,
+  };
 }
 
 /** Below: Wellington Photographic Handbook, p. 130. Above: US Army course SS0509, pp. 13–14. */
-export function temperatureRange(bath: Temperature, side: "below" | "above"): Warning {
-  const text =
-    side === "below"
-      ? "Below 15.6 °C (60 °F) a developer with hydroquinone rapidly loses power, and more time does not make up for it. Warm the bath."
-      : "Above 26.7 °C (80 °F) the gelatin softens and the time is too short to keep well. Cool the bath.";
+export function temperatureRange(
+  { warnings, writes }: PlanWords,
+  bath: Temperature,
+  side: "below" | "above",
+): Warning {
+  const at = { bath: writes.temperature(bath) };
   return {
     id: "temperature-range",
     severity: "caution",
-    text: `The developer is at ${writeTemperature(bath)}. ${text}`,
+    text: side === "below" ? warnings.tooCold(at) : warnings.tooWarm(at),
   };
 }
 
 /** `evenAt`: the temperature at which it takes 5:00; null where the leaflet has none that would do. */
-export function shortDevelopment(seconds: number, evenAt: string | null): Warning {
-  const cooler = evenAt === null ? "" : ` By this leaflet it takes 5:00 at ${evenAt}.`;
+export function shortDevelopment(
+  { warnings }: PlanWords,
+  seconds: number,
+  evenAt: string | null,
+): Warning {
+  const least = writeClockTime(evenFrom);
+  const short = warnings.shortDevelopment({ time: writeClockTime(seconds), least });
   return {
     id: "short-development",
     severity: "caution",
-    text: `Development takes ${writeClockTime(seconds)}. In less than 5:00 the parts wetted first come out visibly denser. A weaker dilution or a cooler bath takes longer.${cooler}`,
+    text: evenAt === null ? short : `${short} ${warnings.leastAt({ least, temperature: evenAt })}`,
   };
 }
 
 /** A row, what stands there, and the time that the others would have for it. */
-export function rowOutOfLine(row: LeafletRow, expected: number): Warning {
-  const at = writeTemperature(row.temperature);
+export function rowOutOfLine(
+  { warnings, writes }: PlanWords,
+  row: LeafletRow,
+  expected: number,
+): Warning {
   return {
     id: "row-out-of-line",
     severity: "caution",
-    text: `One row of the leaflet is out of line with the others: ${row.time} at ${at}, where they point to about ${writeClockTime(Math.round(expected / 5) * 5)}. Look at it again: a digit is soon misread.`,
+    text: warnings.rowOutOfLine({
+      time: row.time,
+      temperature: writes.temperature(row.temperature),
+      expected: writeClockTime(Math.round(expected / 5) * 5),
+    }),
   };
 }
 
-export function soughtNowhere(time: string): Warning {
-  return {
-    id: "sought-nowhere",
-    severity: "note",
-    text: `No temperature can be named for ${time}: the leaflet's times do not fall all the way as it gets warmer.`,
-  };
+export function soughtNowhere({ warnings }: PlanWords, time: string): Warning {
+  return { id: "sought-nowhere", severity: "note", text: warnings.soughtNowhere({ time }) };
 }
 
 /** `degrees`: °C beyond the nearest row. */
 export function soughtBeyond(
+  { warnings, writes }: PlanWords,
   time: string,
-  at: string,
+  temperature: string,
   like: Temperature,
   degrees: number,
 ): Warning {
   return {
     id: "sought-beyond",
     severity: "caution",
-    text: `${time} would come at ${at}, but that is ${writeDegrees(like, degrees)} beyond the leaflet's rows, where its slope is not known.`,
+    text: warnings.soughtBeyond({ time, temperature, by: writes.degrees(like, degrees) }),
   };
 }
 
 /** Clock times: when it was done, and when it was still being read. */
-export function readingsPastEnd(done: string, read: string): Warning {
+export function readingsPastEnd({ warnings }: PlanWords, done: string, read: string): Warning {
   return {
     id: "readings-past-end",
     severity: "caution",
-    text: `By the readings in the tank the development was done at ${done}, before the reading at ${read}. A little over does little harm; pour out now and note it.`,
+    text: warnings.readingsPastEnd({ done, read }),
   };
 }
 
-/** A reading in the tank that lies outside the leaflet's rows; `reading` in place of the mixed bath. */
-export function readingExtrapolated({ bath, nearest, degrees }: Beyond): Warning {
-  const row = writeTemperature(inDegreesOf(bath, nearest));
+/** A reading in the tank that lies outside the leaflet's rows; `bath` is that reading. */
+export function readingExtrapolated(words: PlanWords, beyond: Beyond): Warning {
   return {
     id: "reading-extrapolated",
     severity: "caution",
-    text: `In the tank it was ${writeTemperature(bath)}, ${offBy({ bath, nearest, degrees })} than the leaflet's nearest row (${row}), so that part of the time follows a slope that is not known there.`,
+    text: words.warnings.readingExtrapolated({
+      ...offBy(words, beyond),
+      reading: words.writes.temperature(beyond.bath),
+    }),
   };
 }
 
-export function longerThanADay(exact: number): Warning {
-  const hours = Math.ceil(exact / 3600);
-  const length = hours > 1000 ? "more than 1000 hours" : `${hours} hours`;
-  return {
-    id: "longer-than-a-day",
-    severity: "stop",
-    text: `Development works out at ${length} and is cut to 24:00:00, which is not what was worked out. Look for a slip in the leaflet's rows, the temperatures or the ratings.`,
-  };
+/** Hours past which nobody wants the number. */
+const mostHours = 1000;
+
+export function longerThanADay({ warnings }: PlanWords, exact: number): Warning {
+  const count = Math.ceil(exact / 3600);
+  const hours =
+    count > mostHours ? warnings.moreHours({ count: mostHours }) : warnings.hours({ count });
+  return { id: "longer-than-a-day", severity: "stop", text: warnings.longerThanADay({ hours }) };
 }
 
 /** Each film as `"Gullrock 125" at 250`. */
-export function mixedRatings(films: readonly string[], first: string): Warning {
+export function mixedRatings(
+  { warnings, writes }: PlanWords,
+  films: readonly string[],
+  first: string,
+): Warning {
   return {
     id: "mixed-ratings",
     severity: "stop",
-    text: `The films do not share one rating: ${films.join(", ")}. Each needs a time of its own, and a time between them is right for none; this plan is for "${first}" alone. Develop the others by themselves.`,
+    text: warnings.mixedRatings({ films: writes.list(films), first }),
   };
 }
 
-export function leafletBackwards(colder: LeafletRow, warmer: LeafletRow): Warning {
-  const row = (it: LeafletRow) => `${it.time} at ${writeTemperature(it.temperature)}`;
+export function leafletBackwards(
+  { time, warnings, writes }: PlanWords,
+  colder: LeafletRow,
+  warmer: LeafletRow,
+): Warning {
+  const row = (it: LeafletRow) =>
+    time.leaflet.row({ time: it.time, temperature: writes.temperature(it.temperature) });
   return {
     id: "leaflet-backwards",
     severity: "stop",
-    text: `The leaflet's times get shorter as it gets colder: ${row(warmer)}, but ${row(colder)}. A colder bath works more slowly, so one of the two was misread. Correct that row.`,
+    text: warnings.leafletBackwards({ warmer: row(warmer), colder: row(colder) }),
   };
 }
 
@@ -166,42 +187,65 @@ export interface ShortStock {
   readonly served: number;
 }
 
-export function stockShort(it: ShortStock): Warning {
-  const volume = (millilitres: number) => writeMillilitres(it.tank, millilitres);
+export function stockShort(words: PlanWords, it: ShortStock): Warning {
+  const volume = (millilitres: number) => words.writes.millilitres(it.tank, millilitres);
   return {
     id: "stock-short",
     severity: "stop",
-    text: `${writeVolume(it.tank)} of ${it.dilution} holds ${volume(it.stock)} of stock, but ${volume(it.needed)} is needed for ${filmCount(it.films)} of 80 sq in: the developer would be used up before the film is done. A tank volume of ${volume(it.wanted)} would do; ${writeVolume(it.tank)} serves ${filmCount(it.served)} of 80 sq in.`,
+    text: words.warnings.stockShort({
+      tank: words.writes.volume(it.tank),
+      dilution: it.dilution,
+      stock: volume(it.stock),
+      needed: volume(it.needed),
+      films: filmCount(words, it.films),
+      wanted: volume(it.wanted),
+      served: filmCount(words, it.served),
+    }),
   };
-}
-
-/** `"1 film"`, `"2.5 films"`, to a hundredth. */
-export function filmCount(films: number): string {
-  return `${writeNumber(films)} ${Math.abs(films - 1) < 0.005 ? "film" : "films"}`;
 }
 
 /** Seconds: what the bath has, and what pouring takes of them. */
-export function bathTooShort(label: string, seconds: number, pouring: number): Warning {
+export function bathTooShort(
+  { warnings, writes }: PlanWords,
+  bath: string,
+  seconds: number,
+  pouring: number,
+): Warning {
   return {
     id: "bath-too-short",
     severity: "stop",
-    text: `${label}: in ${writeClockTime(seconds)} the pour-out would begin before the tank is full, since pouring takes ${writeNumber(pouring, 1)} s of that time. Give it ${writeClockTime(Math.ceil(pouring))} or more, pour faster, or count the time from a full tank.`,
+    text: warnings.bathTooShort({
+      bath,
+      time: writeClockTime(seconds),
+      pouring: `${writes.number(pouring, 1)} s`,
+      least: writeClockTime(Math.ceil(pouring)),
+    }),
   };
 }
 
-export function temperatureStep(label: string, bath: Temperature, celsius: number): Warning {
-  const by = writeDegrees(bath, Math.abs(celsius));
+export function temperatureStep(
+  { warnings, writes }: PlanWords,
+  label: string,
+  bath: Temperature,
+  celsius: number,
+): Warning {
   return {
     id: "temperature-step",
     severity: "caution",
-    text: `${label} is at ${writeTemperature(bath)}, ${by} ${celsius > 0 ? "warmer" : "colder"} than the developer. A step of more than ${writeDegrees(bath, 3)} can wrinkle the gelatin. Bring the baths closer together.`,
+    text: warnings.temperatureStep({
+      bath: label,
+      temperature: writes.temperature(bath),
+      by: writes.degrees(bath, Math.abs(celsius)),
+      most: writes.degrees(bath, gentleStep),
+      warmer: celsius > 0,
+    }),
   };
 }
 
-export function languageUnavailable(language: string): Warning {
+export function languageUnavailable({ warnings }: PlanWords, language: string): Warning {
   return {
     id: "language-unavailable",
     severity: "note",
-    text: `There is no voice for the language "${language}" yet, so the voice speaks English.`,
+    text: warnings.languageUnavailable({ language }),
   };
 }

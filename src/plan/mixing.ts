@@ -11,12 +11,12 @@ import {
   type Wanted,
 } from "../trade/mixing.ts";
 import { waterDensity } from "../trade/water.ts";
-import { degreesOf, toCelsius, writeTenths } from "../units/temperature.ts";
-import { mlPerFlOz, toMillilitres, type Volume, writeMillilitres } from "../units/volume.ts";
-import { writeNumber } from "../units/written-number.ts";
+import { toCelsius } from "../units/temperature.ts";
+import { mlPerFlOz, toMillilitres, type Volume } from "../units/volume.ts";
 import type { Warning, WorkingLine } from "./line.ts";
 import { dilutionOf } from "./planned-baths.ts";
 import * as messages from "./warmth-messages.ts";
+import type { AsideWords } from "./words/words.ts";
 import type { MixingWish, Worksheet } from "./worksheet.ts";
 
 /** What the graduate's marks make of it: ml, °C, and parts of water to one of stock. */
@@ -81,40 +81,66 @@ function usualMark(tank: Volume): number {
   return "ml" in tank ? 5 : mlPerFlOz / 4;
 }
 
-export function mixingLines(plan: MixingPlan): readonly WorkingLine[] {
+export function mixingLines(
+  { mixing: says, writes }: AsideWords,
+  plan: MixingPlan,
+): readonly WorkingLine[] {
   const { wish, tank, wanted, mixing, rounded } = plan;
   if (mixing.kind !== "mix") return [];
-  const volume = (millilitres: number) => writeMillilitres(tank, millilitres);
+  const volume = (millilitres: number) => writes.millilitres(tank, millilitres);
   const { total, stock, water, cold, hot } = mixing.weights;
-  const grams = (weight: number) => writeNumber(weight, 1);
-  const at = (celsius: number) => degreesOf(wish.target, celsius);
-  const density = (celsius: number) => writeNumber((waterDensity(celsius) ?? 1000) / 1000, 4);
-  const tenths = (celsius: number) => writeTenths(wish.target, celsius);
+  const bare = (weight: number) => writes.number(weight, 1);
+  const grams = (weight: number) => `${bare(weight)} g`;
+  const at = (celsius: number) => writes.degreesOf(wish.target, celsius);
+  const density = (celsius: number) =>
+    `${writes.number((waterDensity(celsius) ?? 1000) / 1000, 4)} g`;
+  const tenths = (celsius: number) => writes.tenths(wish.target, celsius);
+  const hotSum =
+    `(${bare(total)} × ${at(wanted.celsius)} − ${bare(stock)} × ${at(wanted.stock.celsius)} − ${bare(water)} × ${at(wanted.cold)})` +
+    ` / (${at(wanted.hot)} − ${at(wanted.cold)}) = ${grams(hot)}`;
   return [
     {
-      label: "Water to add",
-      expression:
-        `${volume(wanted.total)} at ${tenths(wanted.celsius)} weigh ${grams(total)} g, ` +
-        `${volume(wanted.stock.millilitres)} of stock at ${tenths(wanted.stock.celsius)} about ${grams(stock)} g: ${grams(total)} − ${grams(stock)}`,
-      result: `${grams(water)} g`,
+      label: says.water,
+      expression: says.waterSum({
+        total: volume(wanted.total),
+        target: tenths(wanted.celsius),
+        weight: grams(total),
+        stock: volume(wanted.stock.millilitres),
+        at: tenths(wanted.stock.celsius),
+        stockWeight: grams(stock),
+        sum: `${bare(total)} − ${bare(stock)}`,
+      }),
+      result: grams(water),
     },
     {
-      label: "From the hot tap",
-      expression:
-        `(${grams(total)} × ${at(wanted.celsius)} − ${grams(stock)} × ${at(wanted.stock.celsius)} − ${grams(water)} × ${at(wanted.cold)}) / (${at(wanted.hot)} − ${at(wanted.cold)}) = ${grams(hot)} g; ` +
-        `at ${tenths(wanted.hot)} a ml weighs ${density(wanted.hot)} g`,
+      label: says.hot,
+      expression: says.pourSum({
+        sum: hotSum,
+        at: tenths(wanted.hot),
+        density: density(wanted.hot),
+      }),
       result: volume(mixing.hot.millilitres),
     },
     {
-      label: "From the cold tap",
-      expression: `${grams(water)} − ${grams(hot)} = ${grams(cold)} g; at ${tenths(wanted.cold)} a ml weighs ${density(wanted.cold)} g`,
+      label: says.cold,
+      expression: says.pourSum({
+        sum: `${bare(water)} − ${bare(hot)} = ${grams(cold)}`,
+        at: tenths(wanted.cold),
+        density: density(wanted.cold),
+      }),
       result: volume(mixing.cold.millilitres),
     },
     ...(rounded
       ? [
           {
-            label: "To the marks",
-            expression: `${volume(rounded.stock.millilitres)} of stock, ${volume(rounded.cold.millilitres)} cold, ${volume(rounded.hot.millilitres)} hot make ${volume(rounded.whole.millilitres)} of 1+${writeNumber(rounded.parts)}`,
+            label: says.marks,
+            expression: says.marksSum({
+              stock: volume(rounded.stock.millilitres),
+              cold: volume(rounded.cold.millilitres),
+              hot: volume(rounded.hot.millilitres),
+              whole: volume(rounded.whole.millilitres),
+              dilution: `1+${writes.number(rounded.parts)}`,
+            }),
             result: tenths(rounded.whole.celsius),
           },
         ]
@@ -125,26 +151,28 @@ export function mixingLines(plan: MixingPlan): readonly WorkingLine[] {
 /** A dilution off by more than this part shows in the negative; common practice. */
 const dilutionOff = 0.05;
 
-export function mixingWarnings(plan: MixingPlan): readonly Warning[] {
+export function mixingWarnings(words: AsideWords, plan: MixingPlan): readonly Warning[] {
   const { wish, tank, parts, mark, mixing, rounded } = plan;
-  const tenths = (celsius: number) => writeTenths(wish.target, celsius);
+  const { writes } = words;
+  const tenths = (celsius: number) => writes.tenths(wish.target, celsius);
   switch (mixing.kind) {
     case "out-of-reach":
       return [
         messages.mixOutOfReach(
+          words,
           tenths(toCelsius(wish.target)),
           tenths(mixing.coldest),
           tenths(mixing.warmest),
         ),
       ];
     case "one-tap":
-      return [messages.oneTap(tenths(mixing.celsius))];
+      return [messages.oneTap(words, tenths(mixing.celsius))];
     case "no-water":
-      return [messages.noWater()];
+      return [messages.noWater(words)];
     case "mix": {
       if (rounded && Math.abs(rounded.parts / parts - 1) <= dilutionOff) return [];
-      const marks = writeMillilitres(tank, mark);
-      return [messages.marksTooCoarse(marks, rounded && `1+${writeNumber(rounded.parts)}`)];
+      const made = rounded && `1+${writes.number(rounded.parts)}`;
+      return [messages.marksTooCoarse(words, writes.millilitres(tank, mark), made)];
     }
   }
 }

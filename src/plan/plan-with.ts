@@ -8,16 +8,22 @@ import { about } from "./line.ts";
 import type { Plan } from "./plan.ts";
 import { dilutionOf, plannedBaths } from "./planned-baths.ts";
 import { warningsFor } from "./warnings.ts";
+import { english } from "./words/english.ts";
+import type { PlanWords } from "./words/words.ts";
 import { workingFor } from "./working.ts";
 import type { Worksheet } from "./worksheet.ts";
 
-/** As `planOf`, with the lines and warnings of no other asides than these. */
-export function planWith(asides: readonly Aside[], worksheet: Worksheet): Plan {
+/** As `planOf`, with the lines and warnings of no other asides than these, which have words of their own. */
+export function planWith(
+  asides: readonly Aside[],
+  worksheet: Worksheet,
+  words: PlanWords = english,
+): Plan {
   const development = developmentOf(worksheet);
   const planned = {
     developmentSeconds: development.seconds,
     mix: mixOf(toMillilitres(worksheet.tank.volume), dilutionOf(worksheet.developer)),
-    baths: plannedBaths(worksheet, development.seconds),
+    baths: plannedBaths(words, worksheet, development.seconds),
   };
   const beside = asides.map(({ topic, told }) => ({ topic, ...told(worksheet, development) }));
   const told = {
@@ -26,7 +32,7 @@ export function planWith(asides: readonly Aside[], worksheet: Worksheet): Plan {
   };
   return {
     ...planned,
-    working: workingFor(worksheet, development, planned, told.lines),
-    warnings: warningsFor(worksheet, development, planned, told.warnings),
+    working: workingFor(words, worksheet, development, planned, told.lines),
+    warnings: warningsFor(words, worksheet, development, planned, told.warnings),
   };
 }

@@ -1,7 +1,9 @@
 // Worksheet in, plan out: the numbers, the arithmetic shown, the warnings.
-import { asides } from "./asides.ts";
+import { asidesIn } from "./asides.ts";
 import type { About, Warning, WorkingLine } from "./line.ts";
 import { planWith } from "./plan-with.ts";
+import { allEnglish } from "./words/english-asides.ts";
+import type { AllWords } from "./words/words.ts";
 import type { Agitation, Worksheet } from "./worksheet.ts";
 
 export interface PlannedBath {
@@ -28,8 +30,8 @@ export interface Plan {
 /**
  * The numbers, the arithmetic shown and the warnings for a worksheet that has been read.
  * Rounded once, at the end; whatever the worksheet, every number is finite and no bath is longer than
- * the worksheet allows.
+ * the worksheet allows. In English unless other words are given, as `wordsIn` fetches them.
  */
-export function planOf(worksheet: Worksheet): Plan {
-  return planWith(asides, worksheet);
+export function planOf(worksheet: Worksheet, words: AllWords = allEnglish): Plan {
+  return planWith(asidesIn(words), worksheet, words);
 }

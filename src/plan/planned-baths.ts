@@ -1,16 +1,18 @@
 // Worksheet in, its baths in order out: how long, how warm, how agitated.
 // Alone, because what the trade does where nobody said otherwise is decided here and only here.
 import { type BathFacts, processBaths } from "../trade/baths.ts";
-import { type Dilution, readDilution, stockItself, writeDilution } from "../units/parts.ts";
+import { type Dilution, readDilution, stockItself } from "../units/parts.ts";
 import { toCelsius } from "../units/temperature.ts";
 import { secondsOf } from "./clock-readings.ts";
 import { fillSeconds, washInversion } from "./fills.ts";
 import { clearedSeconds } from "./fixing.ts";
 import type { PlannedBath } from "./plan.ts";
+import type { PlanWords } from "./words/words.ts";
 import type { Agitation, BathWish, Developer, Worksheet } from "./worksheet.ts";
 
 /** The baths that will be poured, in the process's order. */
 export function plannedBaths(
+  words: PlanWords,
   worksheet: Worksheet,
   developmentSeconds: number,
 ): readonly PlannedBath[] {
@@ -22,7 +24,7 @@ export function plannedBaths(
     const seconds = bath.seconds === null ? developmentSeconds : bathSeconds(worksheet, bath, wish);
     return {
       id: bath.id,
-      label: bath.seconds === null ? developerLabel(worksheet.developer) : bath.label,
+      label: labelOf(words, worksheet, bath),
       seconds,
       temperature: temperatureOf(worksheet, bath, wish),
       agitation: agitationOf(worksheet, bath, wish, seconds),
@@ -36,10 +38,18 @@ export function dilutionOf(developer: Developer): Dilution {
   return reading.kind === "read" ? reading.dilution : stockItself;
 }
 
-/** `"Kelp MQ 1+3"`; the name alone where it is used as stock. */
-function developerLabel(developer: Developer): string {
+/** A bath's name; the developer's own with its dilution, `"Kelp MQ 1+3"`, unless it is used as stock. */
+function labelOf(
+  { baths, mix, writes }: PlanWords,
+  { developer }: Worksheet,
+  { id, seconds }: BathFacts,
+): string {
+  const names: { readonly [id: string]: string } = baths.names;
+  if (seconds !== null) return names[id] ?? id;
   const dilution = dilutionOf(developer);
-  return dilution.water === 0 ? developer.label : `${developer.label} ${writeDilution(dilution)}`;
+  return dilution.water === 0
+    ? developer.label
+    : `${developer.label} ${writes.dilution(dilution, mix.undiluted)}`;
 }
 
 function bathSeconds(worksheet: Worksheet, bath: BathFacts, wish: BathWish | undefined): number {

@@ -1,16 +1,16 @@
 // Whatever a file, a form or a program hands over in; a worksheet to rely on, or every fault of it, out.
 // The one door: no other stage checks a worksheet again.
 import { safeParse } from "valibot";
+import { filled } from "../units/may.ts";
 import { crossFaults } from "./cross-faults.ts";
 import { type Fault, faultOf, faultsIn } from "./faults.ts";
+import { fileMay } from "./mays.ts";
 import type { Worksheet } from "./worksheet.ts";
 import { worksheetSchema } from "./worksheet-schema.ts";
 
 export type WorksheetReading =
   | { readonly kind: "worksheet"; readonly worksheet: Worksheet }
   | { readonly kind: "faults"; readonly faults: readonly Fault[] };
-
-const worksheetMay = 'a worksheet: a JSON object that begins with { "tankside": 1';
 
 /** A worksheet with nothing in it but the fields that are described. Never throws. */
 export function readWorksheet(value: unknown): WorksheetReading {
@@ -38,13 +38,14 @@ export function readWorksheetText(text: string): WorksheetReading {
   try {
     value = JSON.parse(json);
   } catch (error) {
-    return refused(json.trim(), whereJsonBreaks(json, String(error)));
+    const may = whereJsonBreaks(json, String(error));
+    return { kind: "faults", faults: [faultOf([], json.trim(), may)] };
   }
   return readWorksheet(value);
 }
 
-function refused(value: unknown, where = ""): WorksheetReading {
-  return { kind: "faults", faults: [faultOf([], value, `${worksheetMay}${where}`)] };
+function refused(value: unknown): WorksheetReading {
+  return { kind: "faults", faults: [faultOf([], value, fileMay.worksheet)] };
 }
 
 /** Engines tell the place in words of their own, some not at all: where they do, the line is named. */
@@ -52,5 +53,6 @@ function whereJsonBreaks(json: string, message: string): string {
   const [, line] = /line (\d+)/.exec(message) ?? [];
   const [, position] = /position (\d+)/.exec(message) ?? [];
   const named = line ?? (position && json.slice(0, Number(position)).split("\n").length);
-  return named ? `; it stops being JSON on line ${named}` : "; this is not JSON";
+  const may = fileMay.worksheet;
+  return named ? filled(fileMay.jsonBreaks, { may, line: named }) : filled(fileMay.noJson, { may });
 }

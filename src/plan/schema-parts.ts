@@ -19,13 +19,13 @@ import {
   string,
   union,
 } from "valibot";
-import { clockTimeMay, clockTimePattern, readClockTime } from "../units/clock-time.ts";
+import { clockTimePattern, readClockTime } from "../units/clock-time.ts";
+import { filled } from "../units/may.ts";
 import { fahrenheitFromCelsius } from "../units/temperature.ts";
 import type { Reading } from "../units/typed-text.ts";
 import { mlPerFlOz } from "../units/volume.ts";
 import { writeNumber } from "../units/written-number.ts";
-
-const span = (from: number, to: number) => `${writeNumber(from)} to ${writeNumber(to)}`;
+import { partsMay } from "./mays.ts";
 
 /** A number with both ends included. `of` says what it measures. */
 export function number(from: number, to: number, of: string) {
@@ -33,7 +33,7 @@ export function number(from: number, to: number, of: string) {
     anyNumber(),
     minValue(from),
     maxValue(to),
-    description(`a number from ${span(from, to)}: ${of}`),
+    description(filled(partsMay.number, { from: writeNumber(from), to: writeNumber(to), of })),
   );
 }
 
@@ -43,7 +43,7 @@ export function whole(from: number, to: number, of: string) {
     integer(),
     minValue(from),
     maxValue(to),
-    description(`a whole number from ${span(from, to)}: ${of}`),
+    description(filled(partsMay.whole, { from: writeNumber(from), to: writeNumber(to), of })),
   );
 }
 
@@ -54,7 +54,7 @@ export function label(of: string) {
     regex(/^.*\S.*$/),
     minLength(1),
     maxLength(200),
-    description(`one line of 1 to 200 characters: ${of}`),
+    description(filled(partsMay.label, { of })),
   );
 }
 
@@ -66,7 +66,7 @@ export function choice<const Choices extends readonly string[]>(choices: Choices
 
 /** A clock time above 0, up to a day. */
 export function clockTime(of: string) {
-  const may = `${clockTimeMay}, above 0:00 and up to 24:00:00: ${of}`;
+  const may = filled(partsMay.clockTime, { of });
   const read = (text: string): Reading<object> => {
     const time = readClockTime(text);
     return time.kind === "read" && time.seconds === 0 ? { kind: "unread", may } : time;
@@ -76,7 +76,7 @@ export function clockTime(of: string) {
 
 /** A clock time on a clock that was started: 0:00 to a day. */
 export function clockReading(of: string) {
-  const may = `${clockTimeMay}, from 0:00 up to 24:00:00: ${of}`;
+  const may = filled(partsMay.clockReading, { of });
   return written(clockTimePattern, readClockTime, may);
 }
 
@@ -107,7 +107,13 @@ export function temperature(from: number, to: number, of: string) {
       strictObject({ f: number(fromF, toF, "degrees Fahrenheit") }),
     ]),
     description(
-      `a temperature, { "c": 20 } or { "f": 68 }, from ${span(from, to)} °C or ${span(fromF, toF)} °F: ${of}`,
+      filled(partsMay.temperature, {
+        from: writeNumber(from),
+        to: writeNumber(to),
+        fromF: writeNumber(fromF),
+        toF: writeNumber(toF),
+        of,
+      }),
     ),
   );
 }
@@ -122,14 +128,20 @@ export function volume(from: number, to: number, of: string) {
       strictObject({ flOz: number(fromOz, toOz, "US fluid ounces") }),
     ]),
     description(
-      `a volume, { "ml": 600 } or { "flOz": 20 }, from ${span(from, to)} ml or ${span(fromOz, toOz)} US fl oz: ${of}`,
+      filled(partsMay.volume, {
+        from: writeNumber(from),
+        to: writeNumber(to),
+        fromOz: writeNumber(fromOz),
+        toOz: writeNumber(toOz),
+        of,
+      }),
     ),
   );
 }
 
 /** An object with these fields and no others. */
 export function fields<Entries extends ObjectEntries>(of: string, entries: Entries) {
-  return pipe(strictObject(entries), description(`an object: ${of}`));
+  return pipe(strictObject(entries), description(filled(partsMay.object, { of })));
 }
 
 export function list<Item extends GenericSchema>(from: number, to: number, item: Item, of: string) {
@@ -137,6 +149,6 @@ export function list<Item extends GenericSchema>(from: number, to: number, item:
     array(item),
     minLength(from),
     maxLength(to),
-    description(`a list of ${from} to ${to}: ${of}`),
+    description(filled(partsMay.list, { from, to, of })),
   );
 }

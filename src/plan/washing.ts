@@ -12,12 +12,12 @@ import {
 } from "../trade/washing.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { nominalFilmArea } from "../units/film-size.ts";
-import { toMillilitres, type Volume, writeMillilitres, writeVolume } from "../units/volume.ts";
-import { writeNumber } from "../units/written-number.ts";
+import { toMillilitres, type Volume } from "../units/volume.ts";
 import * as messages from "./bath-messages.ts";
 import { nominalFilms } from "./film-area.ts";
 import type { Warning, WorkingLine } from "./line.ts";
 import type { PlannedBath } from "./plan.ts";
+import type { PlanWords } from "./words/words.ts";
 import type { Worksheet } from "./worksheet.ts";
 
 /** How the water is changed: so many fills, or running for so long. */
@@ -59,79 +59,116 @@ function washOf(worksheet: Worksheet, baths: readonly PlannedBath[]): WashPlan |
 }
 
 export function washLines(
+  words: PlanWords,
   worksheet: Worksheet,
   baths: readonly PlannedBath[],
 ): readonly WorkingLine[] {
   const plan = washOf(worksheet, baths);
   if (!plan) return [];
+  const { wash, writes } = words;
   const { kept, fill, thiosulfate, area, carried, left, way, carryOver } = plan;
-  const volume = (ml: number) => writeMillilitres(worksheet.tank.volume, ml);
-  const own = (ml: number) => writeMillilitres(carryOver, ml);
+  const each = writes.millilitres(worksheet.tank.volume, fill);
   const grams = (thiosulfate * kept) / 1000;
-  const whole = writeNumber(kept + fill, 1);
-  const from = writeNumber(carried, 2);
+  const whole = writes.number(kept + fill, 1);
+  const from = writes.number(carried, 2);
+  const part = `${from} × ${writes.number(kept, 1)} / ${whole}`;
   const after =
     way.kind === "changes"
-      ? `${from} × (${writeNumber(kept, 1)} / ${whole})^${way.count}`
-      : `${from} × ${writeNumber(kept, 1)} / ${whole} × e^(−${writeNumber(toMillilitres(way.flow), 1)} × ${writeNumber(way.minutes, 2)} / ${whole})`;
+      ? `${from} × (${writes.number(kept, 1)} / ${whole})^${way.count}`
+      : `${part} × e^(−${writes.number(toMillilitres(way.flow), 1)} × ${writes.number(way.minutes, 2)} / ${whole})`;
   return [
     {
-      label: "Carried into the wash",
-      expression: `${own(kept)} of fixer with ${writeNumber(thiosulfate)} g of thiosulfate a litre: ${writeNumber(grams, 3)} g / ${writeNumber(area / 10_000, 4)} m² = ${from} g/m² on the film`,
+      label: wash.carriedLabel,
+      expression: wash.carried({
+        volume: writes.millilitres(carryOver, kept),
+        strength: `${writes.number(thiosulfate)} g`,
+        sum: `${writes.number(grams, 3)} g / ${writes.number(area / 10_000, 4)} m² = ${from} g/m²`,
+      }),
       result: `${from} g/m²`,
     },
     {
-      label: "Left by the wash",
-      expression: `${wayWords(way, volume(fill))}, if each soak comes to rest with the water in the film: ${after} = ${writeNumber(left, 4)}; the limit is ${residueLimit} g/m²`,
-      result: residue(left),
+      label: wash.leftLabel,
+      expression: wash.left({
+        way: wayWords(words, way, each),
+        sum: `${after} = ${writes.number(left, 4)}`,
+        limit: limitIn(words),
+      }),
+      result: residue(words, left),
     },
-    neededLine(plan, volume(fill)),
+    neededLine(words, plan, each),
   ];
 }
 
-function wayWords(way: Way, fill: string): string {
-  if (way.kind === "running") {
-    return `a fill of ${fill}, then ${writeVolume(way.flow)} a minute for ${writeClockTime(way.minutes * 60)}`;
-  }
-  return way.count === 1 ? `one fill of ${fill}` : `${way.count} fills of ${fill}`;
+function wayWords({ wash, writes }: PlanWords, way: Way, fill: string): string {
+  return way.kind === "running"
+    ? wash.running({
+        fill,
+        flow: writes.volume(way.flow),
+        time: writeClockTime(way.minutes * 60),
+      })
+    : wash.fills({ fill, count: way.count });
 }
 
-function neededLine({ kept, fill, carried, way }: WashPlan, each: string): WorkingLine {
-  const [k, whole] = [writeNumber(kept, 1), writeNumber(kept + fill, 1)];
+function neededLine(
+  { wash, writes }: PlanWords,
+  { kept, fill, carried, way }: WashPlan,
+  each: string,
+): WorkingLine {
+  const [k, whole] = [writes.number(kept, 1), writes.number(kept + fill, 1)];
+  const limit = writes.typed(residueLimit);
   if (way.kind === "running") {
     const flow = toMillilitres(way.flow);
     const minutes = minutesFor(kept, fill, flow, carried, residueLimit);
-    const first = writeNumber(carried * leftByChanges(kept, fill, 1), 4);
+    const first = writes.number(carried * leftByChanges(kept, fill, 1), 4);
     return {
-      label: "Minutes needed",
-      expression: `the first fill leaves ${first} g/m²; ln(${first} / ${residueLimit}) × ${whole} / ${writeNumber(flow, 1)} = ${writeNumber(minutes)} min`,
-      result: minutes > 0 ? writeClockTime(Math.ceil(minutes * 60)) : "none",
+      label: wash.minutesLabel,
+      expression: wash.minutes({
+        first: `${first} g/m²`,
+        sum: `ln(${first} / ${limit}) × ${whole} / ${writes.number(flow, 1)} = ${writes.number(minutes)} min`,
+      }),
+      result: minutes > 0 ? writeClockTime(Math.ceil(minutes * 60)) : wash.noMinutes,
     };
   }
   const changes = changesFor(kept, fill, carried, residueLimit);
   const exact = Math.log(carried / residueLimit) / Math.log((kept + fill) / kept);
   return {
-    label: "Changes needed",
-    expression: `ln(${writeNumber(carried)} / ${residueLimit}) / ln(${whole} / ${k}) = ${writeNumber(exact)}, rounded up, with fills of ${each}`,
-    result: changes === 1 ? "1 change" : `${changes} changes`,
+    label: wash.changesLabel,
+    expression: wash.changes({
+      sum: `ln(${writes.number(carried)} / ${limit}) / ln(${whole} / ${k}) = ${writes.number(exact)}`,
+      fill: each,
+    }),
+    result: wash.changeCount({ count: changes }),
   };
 }
 
 export function washWarnings(
+  words: PlanWords,
   worksheet: Worksheet,
   baths: readonly PlannedBath[],
 ): readonly Warning[] {
   const plan = washOf(worksheet, baths);
   if (!plan || plan.left <= residueLimit) return [];
-  const { kept, fill, carried, way } = plan;
-  const cure =
-    way.kind === "changes"
-      ? `It takes ${changesFor(kept, fill, carried, residueLimit)} changes of water.`
-      : `Let the water run for ${writeClockTime(Math.ceil(minutesFor(kept, fill, toMillilitres(way.flow), carried, residueLimit) * 60))}.`;
-  return [messages.washShort(residue(plan.left), `${residueLimit} g/m²`, cure)];
+  const cure = cureFor(words, plan);
+  return [messages.washShort(words, residue(words, plan.left), limitIn(words), cure)];
 }
 
-/** g/m²; what no sum of this kind can tell from nothing is said to be less. */
-function residue(left: number): string {
-  return left < 1e-4 ? "less than 0.0001 g/m²" : `${writeNumber(left, 4)} g/m²`;
+function cureFor({ warnings }: PlanWords, { kept, fill, carried, way }: WashPlan): string {
+  if (way.kind === "changes") {
+    return warnings.moreChanges({ count: changesFor(kept, fill, carried, residueLimit) });
+  }
+  const minutes = minutesFor(kept, fill, toMillilitres(way.flow), carried, residueLimit);
+  return warnings.moreRunning({ time: writeClockTime(Math.ceil(minutes * 60)) });
+}
+
+function limitIn({ writes }: PlanWords): string {
+  return `${writes.typed(residueLimit)} g/m²`;
+}
+
+/** g/m² below which no sum of this kind can tell a residue from nothing. */
+const least = 1e-4;
+
+function residue({ wash, writes }: PlanWords, left: number): string {
+  return left < least
+    ? wash.lessThan({ residue: `${writes.number(least, 4)} g/m²` })
+    : `${writes.number(left, 4)} g/m²`;
 }

@@ -25,7 +25,7 @@ export function bathFor(wanted: {
  * °C by which the heat that melts ice would cool as much water: 333.6 kJ/kg over 4.186 kJ/(kg·K).
  * Physics from memory; tables differ by less than half a per cent.
  */
-const meltingDegrees = 333.6 / 4.186;
+export const meltingDegrees = 333.6 / 4.186;
 
 /**
  * Grams of melting ice, at 0 °C, that bring so many ml of water from one temperature to another, the melted

@@ -1,5 +1,6 @@
 // Times as people write and type them in, seconds out, and back again.
 // Alone, so that worksheet, form and sheet agree on what "9:30" means.
+import { filled, readersMay } from "./may.ts";
 import { numberFrom, plainText, type Reading, typedNumber } from "./typed-text.ts";
 
 export type TimeReading = Reading<{ readonly seconds: number }>;
@@ -11,7 +12,7 @@ export const longestSeconds = 86_400;
 export const clockTimePattern = /^(?:\d{1,4}:[0-5]\d|\d{1,2}:[0-5]\d:[0-5]\d)$/;
 
 export const clockTimeMay = 'a clock time such as "9:30" or "1:02:00"';
-const typedTimeMay = 'a time such as "9:30", "9 min 30 s", "9.5 min" or "90 s"';
+export const typedTimeMay = 'a time such as "9:30", "9 min 30 s", "9.5 min" or "90 s"';
 
 /** Reads `"m:ss"` or `"h:mm:ss"`, up to 24 hours, into whole seconds. */
 export function readClockTime(text: string): TimeReading {
@@ -22,7 +23,7 @@ export function readClockTime(text: string): TimeReading {
   const seconds = text.split(":").reduce((sum, part) => sum * 60 + Number(part), 0);
   return seconds <= longestSeconds
     ? { kind: "read", seconds }
-    : { kind: "unread", may: `${clockTimeMay}, no longer than 24 hours` };
+    : { kind: "unread", may: filled(readersMay.aDay, { may: clockTimeMay }) };
 }
 
 /** To ten seconds, to the minute from half an hour on: what a thermometer's answer is good for. 0 at least. */

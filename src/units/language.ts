@@ -25,7 +25,7 @@ export function languageOf(tag: string): Language | null {
 /** The language that is meant where none is named, or one that is not spoken here. */
 export const usualLanguage: Language = "en";
 
-/** What a worksheet's voice speaks. */
+/** What a worksheet is spoken and written in. */
 export function spokenIn(tag: string = usualLanguage): Language {
   return languageOf(tag) ?? usualLanguage;
 }

@@ -1,7 +1,8 @@
 // A dilution as written in, parts of stock and of water out.
 // Alone, because "1:4" is read both ways and must be caught before any sum is done with it.
+import { filled, readersMay } from "./may.ts";
 import { plainText, type Reading } from "./typed-text.ts";
-import { writeNumber } from "./written-number.ts";
+import { type WriteNumber, writeNumber } from "./written-number.ts";
 
 /** So many parts of stock to so many of water; `water` is 0 for stock used as it is. */
 export interface Dilution {
@@ -31,11 +32,13 @@ export function readDilution(typed: string): DilutionReading {
   const [, part, whole] = /^(\d+) ?[:/] ?(\d+)$/.exec(text) ?? [];
   if (part !== undefined && whole !== undefined) {
     const rest = Number(whole) - Number(part);
-    const readings = rest > 0 ? `both as ${part}+${whole} and as ${part}+${rest}` : "in two ways";
-    return {
-      kind: "unread",
-      may: `${dilutionMay}; "${typed.trim()}" is read ${readings}, so say it in parts`,
-    };
+    const said = { may: dilutionMay, typed: typed.trim() };
+    const [one, other] = [`${part}+${whole}`, `${part}+${rest}`];
+    const may =
+      rest > 0
+        ? filled(readersMay.readAsTwo, { ...said, one, other })
+        : filled(readersMay.readTwoWays, said);
+    return { kind: "unread", may };
   }
   const [stock = 0, water = 0] = dilutionPattern.test(text) ? text.split("+").map(Number) : [];
   const usable = [stock, water].every((parts) => parts > 0 && parts <= mostParts);
@@ -44,7 +47,11 @@ export function readDilution(typed: string): DilutionReading {
     : { kind: "unread", may: dilutionMay };
 }
 
-/** `"stock"`, `"1+3"`. */
-export function writeDilution({ stock, water }: Dilution): string {
-  return water === 0 ? "stock" : `${writeNumber(stock, 4)}+${writeNumber(water, 4)}`;
+/** `"stock"`, `"1+3"`; `undiluted` is what a language calls the first. */
+export function writeDilution(
+  { stock, water }: Dilution,
+  undiluted = "stock",
+  number: WriteNumber = writeNumber,
+): string {
+  return water === 0 ? undiluted : `${number(stock, 4)}+${number(water, 4)}`;
 }

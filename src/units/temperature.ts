@@ -1,7 +1,7 @@
 // Temperatures as typed in, kept in the unit typed, and °C out for the formulas.
 // Alone, because 38 °C and 100 °F are not the same bath: nothing is converted before it must be.
 import { numberFrom, plainText, type Reading, typedNumber } from "./typed-text.ts";
-import { writeNumber } from "./written-number.ts";
+import { type WriteNumber, writeNumber } from "./written-number.ts";
 
 export type Temperature = { readonly c: number } | { readonly f: number };
 
@@ -22,7 +22,8 @@ export function toCelsius(temperature: Temperature): number {
   return "c" in temperature ? temperature.c : celsiusFromFahrenheit(temperature.f);
 }
 
-const typedTemperatureMay = 'a temperature with its unit, such as "20 °C", "20.5 C" or "68 °F"';
+export const typedTemperatureMay =
+  'a temperature with its unit, such as "20 °C", "20.5 C" or "68 °F"';
 
 const withUnit = new RegExp(
   `^(-?) ?(${typedNumber}) ?(?:°|degrees?|deg)? ?([cf])(?:elsius|ahrenheit)?$`,
@@ -40,10 +41,11 @@ export function readTypedTemperature(typed: string): TemperatureReading {
 }
 
 /** `"68 °F"`, `"20.5 °C"`: the unit typed, at most two decimals. */
-export function writeTemperature(temperature: Temperature): string {
-  return "c" in temperature
-    ? `${writeNumber(temperature.c)} °C`
-    : `${writeNumber(temperature.f)} °F`;
+export function writeTemperature(
+  temperature: Temperature,
+  number: WriteNumber = writeNumber,
+): string {
+  return "c" in temperature ? `${number(temperature.c)} °C` : `${number(temperature.f)} °F`;
 }
 
 /** So many °C as a temperature in the unit of another. */
@@ -52,17 +54,29 @@ export function inDegreesOf(like: Temperature, celsius: number): Temperature {
 }
 
 /** A difference of so many °C, written in the unit of a temperature: `"1.5 °C"`, `"2.7 °F"`. */
-export function writeDegrees(like: Temperature, celsius: number): string {
-  return "c" in like ? `${writeNumber(celsius)} °C` : `${writeNumber((celsius * 9) / 5)} °F`;
+export function writeDegrees(
+  like: Temperature,
+  celsius: number,
+  number: WriteNumber = writeNumber,
+): string {
+  return "c" in like ? `${number(celsius)} °C` : `${number((celsius * 9) / 5)} °F`;
 }
 
 /** So many °C in the unit of another temperature, to a tenth: what a sum gives, a thermometer cannot. */
-export function writeTenths(like: Temperature, celsius: number): string {
+export function writeTenths(
+  like: Temperature,
+  celsius: number,
+  number: WriteNumber = writeNumber,
+): string {
   const own = inDegreesOf(like, celsius);
-  return "c" in own ? `${writeNumber(own.c, 1)} °C` : `${writeNumber(own.f, 1)} °F`;
+  return "c" in own ? `${number(own.c, 1)} °C` : `${number(own.f, 1)} °F`;
 }
 
 /** The bare number of that, for use in a sum whose unit is said elsewhere. */
-export function degreesOf(like: Temperature, celsius: number): string {
-  return writeTenths(like, celsius).slice(0, -3);
+export function degreesOf(
+  like: Temperature,
+  celsius: number,
+  number: WriteNumber = writeNumber,
+): string {
+  return writeTenths(like, celsius, number).slice(0, -3);
 }

@@ -1,6 +1,8 @@
 // What a person typed in, the same text in plain signs out: the first step of every reader.
 // Alone, so that digits and signs of other scripts are judged in one place.
 
+import { filled, readersMay } from "./may.ts";
+
 /** A reader's refusal. `may` says what the text may be, fit to follow "it may hold". */
 interface Unread {
   readonly kind: "unread";
@@ -49,7 +51,7 @@ export function plainText(typed: string, may: string): Reading<{ readonly text: 
     .replace(/\s+/g, " ")
     .trim();
   return /(?![0-9])\p{Nd}/u.test(text)
-    ? { kind: "unread", may: `${may}, in the digits 0 to 9` }
+    ? { kind: "unread", may: filled(readersMay.digits, { may }) }
     : { kind: "read", text };
 }
 

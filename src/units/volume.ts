@@ -1,7 +1,7 @@
 // Volumes as typed in, kept in the unit typed, and ml out for the formulas.
 // Alone, so that a recipe in ounces is read back in ounces.
 import { numberFrom, plainText, type Reading, typedNumber } from "./typed-text.ts";
-import { writeNumber } from "./written-number.ts";
+import { type WriteNumber, writeNumber } from "./written-number.ts";
 
 export type Volume = { readonly ml: number } | { readonly flOz: number };
 
@@ -20,7 +20,8 @@ export function inUnitOf(volume: Volume, millilitres: number): Volume {
   return "ml" in volume ? { ml: millilitres } : { flOz: millilitres / mlPerFlOz };
 }
 
-const typedVolumeMay = 'a volume with its unit, such as "600 ml", "0.6 l" or "20 fl oz" (US)';
+export const typedVolumeMay =
+  'a volume with its unit, such as "600 ml", "0.6 l" or "20 fl oz" (US)';
 
 const withUnit = new RegExp(
   `^(${typedNumber}) ?(?:(?:m ?l|millilit(?:re|er)s?|cc)|(cl)|(l|lit(?:re|er)s?)|` +
@@ -39,13 +40,15 @@ export function readTypedVolume(typed: string): VolumeReading {
 }
 
 /** `"600 ml"`, `"20.5 fl oz"`: the unit typed, at most one decimal (two of an ounce). */
-export function writeVolume(volume: Volume): string {
-  return "ml" in volume
-    ? `${writeNumber(volume.ml, 1)} ml`
-    : `${writeNumber(volume.flOz, 2)} fl oz`;
+export function writeVolume(volume: Volume, number: WriteNumber = writeNumber): string {
+  return "ml" in volume ? `${number(volume.ml, 1)} ml` : `${number(volume.flOz, 2)} fl oz`;
 }
 
 /** So many ml, written in the unit of another volume. */
-export function writeMillilitres(like: Volume, millilitres: number): string {
-  return writeVolume(inUnitOf(like, millilitres));
+export function writeMillilitres(
+  like: Volume,
+  millilitres: number,
+  number: WriteNumber = writeNumber,
+): string {
+  return writeVolume(inUnitOf(like, millilitres), number);
 }

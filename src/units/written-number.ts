@@ -1,5 +1,7 @@
 // A number in, the digits a person reads out. Alone, so that every line of working rounds alike.
 
+export type WriteNumber = (value: number, decimals?: number) => string;
+
 /**
  * At most so many decimals, rounded half up on the number's own digits, no trailing zeros, and a true
  * minus sign. Meant for numbers below 10^15.

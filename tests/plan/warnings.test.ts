@@ -241,8 +241,9 @@ describe("temperature-step", () => {
 });
 
 describe("language-unavailable", () => {
-  test("is a note for any language but English", () => {
-    expect(warned({ ...gullrock, language: "de" })).toEqual(["language-unavailable note"]);
+  test("is a note for any language but the seven, whatever the region", () => {
+    expect(warned({ ...gullrock, language: "ja" })).toEqual(["language-unavailable note"]);
+    expect(warned({ ...gullrock, language: "de-AT" })).toEqual([]);
     expect(warned({ ...gullrock, language: "EN-gb" })).toEqual([]);
     expect(warned({ ...gullrock, language: "enm" })).toEqual(["language-unavailable note"]);
   });

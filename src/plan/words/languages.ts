@@ -1,0 +1,37 @@
+// A language in, the plan's words in it out, fetched when asked for.
+// Alone, because this table is all that the program knows of which languages have been written.
+import type { Language } from "../../units/language.ts";
+import { writingIn } from "../../units/writing.ts";
+import { english } from "./english.ts";
+import type { AllWords, AsideSentences, AsideWords, FirstSentences, PlanWords } from "./words.ts";
+
+type Fetched<Sentences> = { readonly [language in Language]?: () => Promise<Sentences> };
+
+/** One line a language: `de: async () => (await import("./de/first.ts")).first`. */
+const firstIn: Fetched<FirstSentences> = {};
+
+/** The same of `asides.ts`. */
+const asidesIn: Fetched<AsideSentences> = {};
+
+/** Languages whose sentences are there, English the first of them. */
+export const writtenLanguages: readonly Language[] = [
+  "en",
+  ...(Object.keys(firstIn) as Language[]),
+];
+
+/** English where a language has not been written yet. Rejects where the words cannot be fetched. */
+export async function planWordsIn(language: Language): Promise<PlanWords> {
+  const fetched = await firstIn[language]?.();
+  return fetched ? { ...fetched, writes: writingIn(language) } : english;
+}
+
+export async function asideWordsIn(language: Language): Promise<AsideWords> {
+  const fetched = await asidesIn[language]?.();
+  if (fetched) return { ...fetched, writes: writingIn(language) };
+  return (await import("./english-asides.ts")).englishAsides;
+}
+
+export async function wordsIn(language: Language): Promise<AllWords> {
+  const [first, asides] = await Promise.all([planWordsIn(language), asideWordsIn(language)]);
+  return { ...asides, ...first };
+}
