@@ -3,11 +3,13 @@
 import { signal } from "@preact/signals";
 import { render } from "preact";
 import type { Detail, Runs } from "./live/runs.ts";
+import { languageOfVisit, languageStore } from "./logbook/language-store.ts";
 import { runStore } from "./logbook/run-store.ts";
 import { tankStore } from "./logbook/tank-store.ts";
 import { worksheetStore } from "./logbook/worksheet-store.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
 import { Frame } from "./ui/frame.tsx";
+import { speak, withLateWords } from "./ui/language.ts";
 import { placeAt } from "./ui/place.ts";
 import { openWorkOut } from "./ui/work-out-state.ts";
 import "./ui/paper.css";
@@ -16,10 +18,14 @@ import "./ui/work-out.css";
 import "./ui/field.css";
 import "./ui/answer.css";
 
+const chosenLanguages = languageStore();
+// English comes with the page; it stays where another cannot be fetched.
+await speak(languageOfVisit(chosenLanguages, navigator.languages));
+
 const workOut = await openWorkOut({
   store: worksheetStore(),
   tanks: tankStore(),
-  asides: async () => (await import("./plan/asides.ts")).asides,
+  asides: async () => (await withLateWords(import("./plan/asides.ts"))).asidesIn,
   saveFile,
   now: () => Date.now(),
   after,
@@ -66,17 +72,18 @@ render(
   <Frame
     place={place}
     workOut={workOut}
+    languageStore={chosenLanguages}
     hearAPour={async () => {
       const [ports, { hearAPour }] = await Promise.all([runs(), import("./ui/taste.ts")]);
       await hearAPour(ports);
     }}
     fetches={{
       "walk-through": async () => {
-        const { walkThroughWith } = await import("./ui/walk-through.tsx");
+        const { walkThroughWith } = await withLateWords(import("./ui/walk-through.tsx"));
         return walkThroughWith(await runs());
       },
       "lights-out": async () => {
-        const { lightsOutWith } = await import("./ui/lights-out.tsx");
+        const { lightsOutWith } = await withLateWords(import("./ui/lights-out.tsx"));
         const ports = await runs();
         return lightsOutWith({ runs: ports, leave: ports.leave, say, toWriteUp, keepAwake, often });
 
@@ -90,7 +97,7 @@ render(
         }
       },
       "write-up": async () => {
-        const { writeUpWith } = await import("./ui/write-up.tsx");
+        const { writeUpWith } = await withLateWords(import("./ui/write-up.tsx"));
         return writeUpWith({ store, saveFile, useWorksheet, after });
       },
     }}
