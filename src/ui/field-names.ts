@@ -2,6 +2,7 @@
 // faults themselves all speak of fields, and none of them should speak in paths.
 
 import type { Fault } from "../plan/faults.ts";
+import { mayIn } from "../plan/words/fault-words.ts";
 import { type FieldPattern, isRowList, patternOf, rowOf } from "./fields.ts";
 import { planWords, words } from "./language.ts";
 
@@ -36,7 +37,7 @@ export function nameOf(path: string): string {
 
 /** The checker's English for what a field may hold, in the language in force where that has it. */
 export function mayOf(english: string): string {
-  return planWords.value.mays[english] ?? english;
+  return mayIn(planWords.value, { may: english });
 }
 
 /**

@@ -81,7 +81,7 @@ export function RunView({ session, ports }: Props) {
       >
         {!dark && (
           <>
-            <Shown screen={screen} />
+            <Shown screen={screen} spoken={session.timeline.voice.language} />
             <span class="unseen">{lateWords.value.duringRun.press}</span>
           </>
         )}
@@ -120,13 +120,19 @@ function useScreen(session: Session, ports: RunViewPorts): RunScreen {
   return screen;
 }
 
-function Shown({ screen }: { readonly screen: RunScreen }) {
+interface ShownProps {
+  readonly screen: RunScreen;
+  /** Language of the voice, as a tag: in it steps are named, and it is written out what was said. */
+  readonly spoken: string;
+}
+
+function Shown({ screen, spoken }: ShownProps) {
   switch (screen.kind) {
     case "timed":
       return (
         <span class="guided-timed">
           <span class="guided-now">
-            {screen.title}
+            <span lang={spoken}>{screen.title}</span>
             {screen.now !== null && ` · ${lateWords.value.duringRun.now(screen.now)}`}
           </span>
           {screen.next !== null && (
@@ -145,8 +151,12 @@ function Shown({ screen }: { readonly screen: RunScreen }) {
     case "waiting":
       return (
         <span class="guided-waiting">
-          {screen.title !== null && <span class="guided-now">{screen.title}</span>}
-          <Said lines={screen.says} />
+          {screen.title !== null && (
+            <span class="guided-now" lang={spoken}>
+              {screen.title}
+            </span>
+          )}
+          <Said lines={screen.says} spoken={spoken} />
           <span class="guided-next">{lateWords.value.duringRun.waiting}</span>
           <span class="guided-then">{lateWords.value.duringRun.waitingFor(screen.next)}</span>
         </span>
@@ -154,7 +164,7 @@ function Shown({ screen }: { readonly screen: RunScreen }) {
     case "over":
       return (
         <span class="guided-waiting">
-          <Said lines={screen.says} />
+          <Said lines={screen.says} spoken={spoken} />
           <span class="guided-next">{lateWords.value.duringRun.over}</span>
           <span class="guided-then">{lateWords.value.duringRun.overHint}</span>
         </span>
@@ -162,8 +172,13 @@ function Shown({ screen }: { readonly screen: RunScreen }) {
   }
 }
 
-const Said = ({ lines }: { readonly lines: readonly string[] }) => (
-  <span class="guided-said">
+interface SaidProps {
+  readonly lines: readonly string[];
+  readonly spoken: string;
+}
+
+const Said = ({ lines, spoken }: SaidProps) => (
+  <span class="guided-said" lang={spoken}>
     {lines.map((line) => (
       <span key={line}>{line} </span>
     ))}

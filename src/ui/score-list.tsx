@@ -8,12 +8,14 @@ import { type Entry, entryAt } from "./score-entries.ts";
 interface ListProps {
   readonly section: Section;
   readonly entries: readonly Entry[];
+  /** Language of what is said, as a tag. */
+  readonly spoken: string;
   readonly elapsed: ReadonlySignal<number | null>;
   /** Hears the section from there on; null where that is not offered. */
   readonly hearFrom: ((seconds: number) => void) | null;
 }
 
-export function ScoreList({ section, entries, elapsed, hearFrom }: ListProps) {
+export function ScoreList({ section, entries, spoken, elapsed, hearFrom }: ListProps) {
   const present = useComputed(() =>
     elapsed.value === null ? -1 : entryAt(entries, elapsed.value),
   ).value;
@@ -27,7 +29,9 @@ export function ScoreList({ section, entries, elapsed, hearFrom }: ListProps) {
             <span class="what">
               {entry.hands && <b>{entry.hands}</b>}
               {entry.says.map((says) => (
-                <q key={says}>{says}</q>
+                <q key={says} lang={spoken}>
+                  {says}
+                </q>
               ))}
             </span>
             {hearFrom && (
@@ -45,7 +49,7 @@ export function ScoreList({ section, entries, elapsed, hearFrom }: ListProps) {
           <p>{lateWords.value.walk.leftWhy}</p>
           <ul>
             {section.left.map(({ wanted, why }, i) => (
-              <li key={`${i} ${wanted}`}>
+              <li key={`${i} ${wanted}`} lang={spoken}>
                 <q>{wanted}</q> {why}
               </li>
             ))}

@@ -23,6 +23,8 @@ interface WalkProps {
 
 export function Walk({ runs, worksheet, timeline }: WalkProps) {
   const { sections } = timeline;
+  // Steps are named, and words said, in the language of the voice.
+  const spoken = timeline.voice.language;
   const [chosen, setChosen] = useState(0);
   const heading = useRef<HTMLHeadingElement>(null);
   const hearing = useMemo(() => openHearing(runs, showing), [runs]);
@@ -52,7 +54,7 @@ export function Walk({ runs, worksheet, timeline }: WalkProps) {
                   heading.current?.focus();
                 }}
               >
-                <b>{each.title}</b>
+                <b lang={spoken}>{each.title}</b>
                 <span>
                   {lateWords.value.walk.hint(
                     each.dark ? lateWords.value.walk.dark : lateWords.value.walk.light,
@@ -82,7 +84,7 @@ export function Walk({ runs, worksheet, timeline }: WalkProps) {
             <span class="unseen">{lateWords.value.walk.stepTitle(section.title)}</span>
           </p>
         </div>
-        <h2 id="step-title" ref={heading} tabIndex={-1}>
+        <h2 id="step-title" ref={heading} tabIndex={-1} lang={spoken}>
           {section.title}
         </h2>
         <p>
@@ -155,6 +157,7 @@ function Step({ timeline, section, method, hearing, runIsOn }: StepProps) {
       <ScoreList
         section={section}
         entries={entries}
+        spoken={timeline.voice.language}
         elapsed={hearing.elapsed}
         hearFrom={section.seconds > LONG && !runIsOn ? hearFrom : null}
       />
