@@ -8,7 +8,7 @@ import { late } from "../../src/ui/words/en/late.ts";
 import { writingIn } from "../../src/units/writing.ts";
 
 /** Whatever holds texts, and functions that give texts, with each of them marked. */
-export function marked<Words>(words: Words): Words {
+function marked<Words>(words: Words): Words {
   return markedPart(words) as Words;
 }
 
