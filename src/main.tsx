@@ -10,6 +10,7 @@ import { worksheetStore } from "./logbook/worksheet-store.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
 import { Frame } from "./ui/frame.tsx";
 import { speak, withLateWords } from "./ui/language.ts";
+import { late } from "./ui/late.tsx";
 import { placeAt } from "./ui/place.ts";
 import { openWorkOut } from "./ui/work-out-state.ts";
 import "./ui/paper.css";
@@ -73,12 +74,23 @@ async function begin(): Promise<void> {
     return opened;
   }
 
+  // What sounds is fetched once the first screen stands, so that a press is answered at once.
+  const whenIdle = window.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 300));
+  const idle = new Promise<void>((resolve) => whenIdle(() => resolve()));
+
+  const Unsaid = late(async () => {
+    await idle;
+    const { unsaidWith } = await withLateWords(import("./ui/unsaid.tsx"));
+    return unsaidWith({ compile: (await runs()).compile, after });
+  });
+
   const root = document.getElementById("tankside");
   if (!root) throw new Error("the page has no place to show anything in");
   render(
     <Frame
       place={place}
       workOut={workOut}
+      Unsaid={Unsaid}
       languageStore={chosenLanguages}
       hearAPour={async () => {
         const [ports, { hearAPour }] = await Promise.all([runs(), import("./ui/taste.ts")]);
@@ -119,9 +131,7 @@ async function begin(): Promise<void> {
     root,
   );
 
-  // What sounds is fetched once the first screen stands, so that a press is answered at once.
-  const whenIdle = window.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 300));
-  whenIdle(() => void runs().then((ports) => ports.prepare(workOut.worksheet.value?.language)));
+  void idle.then(runs).then((ports) => ports.prepare(workOut.worksheet.value?.language));
   if ("serviceWorker" in navigator && import.meta.env.PROD) {
     void navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
   }

@@ -5,27 +5,24 @@ import type { ComponentType } from "preact";
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { LanguageStore } from "../logbook/language-store.ts";
 import { directionOf } from "./direction.ts";
-import type { GreetingProps } from "./greeting.tsx";
 import { language, words } from "./language.ts";
 import { LanguageChoice } from "./language-choice.tsx";
 import { Mark } from "./mark.tsx";
 import { type PlaceId, type PlaceProps, placeIds } from "./place.ts";
 import { writtenIn } from "./words/catalogues.ts";
-import { WorkOutPlace } from "./work-out.tsx";
-import type { WorkOut } from "./work-out-state.ts";
+import { WorkOutPlace, type WorkOutPlaceProps } from "./work-out.tsx";
 
 type LaterPlace = Exclude<PlaceId, "work-out">;
 /** Fetches a place's screen. */
 export type Fetches = { readonly [id in LaterPlace]: () => Promise<ComponentType<PlaceProps>> };
 
-interface FrameProps extends GreetingProps {
+interface FrameProps extends WorkOutPlaceProps {
   readonly place: ReadonlySignal<PlaceId>;
-  readonly workOut: WorkOut;
   readonly fetches: Fetches;
   readonly languageStore: LanguageStore;
 }
 
-export function Frame({ place, workOut, fetches, languageStore, hearAPour }: FrameProps) {
+export function Frame({ place, fetches, languageStore, ...workOutProps }: FrameProps) {
   const here = place.value;
   const heading = useRef<HTMLHeadingElement>(null);
   const arrived = useRef(here);
@@ -63,20 +60,20 @@ export function Frame({ place, workOut, fetches, languageStore, hearAPour }: Fra
             ))}
           </ul>
         </nav>
-        <LanguageChoice store={languageStore} workOut={workOut} />
+        <LanguageChoice store={languageStore} workOut={workOutProps.workOut} />
       </header>
       <main id="page" class="place" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>
           {words.value.places[here].name}
         </h1>
         {here === "work-out" ? (
-          <WorkOutPlace workOut={workOut} hearAPour={hearAPour} />
+          <WorkOutPlace {...workOutProps} />
         ) : (
           <Later
             key={here}
             fetch={fetches[here]}
-            worksheet={workOut.worksheet}
-            plan={workOut.plan}
+            worksheet={workOutProps.workOut.worksheet}
+            plan={workOutProps.workOut.plan}
           />
         )}
       </main>

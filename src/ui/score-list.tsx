@@ -3,6 +3,7 @@ import { type ReadonlySignal, useComputed } from "@preact/signals";
 import type { Section } from "../timeline/score.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { lateWords } from "./language.ts";
+import { LeftList } from "./left-list.tsx";
 import { type Entry, entryAt } from "./score-entries.ts";
 
 interface ListProps {
@@ -47,13 +48,7 @@ export function ScoreList({ section, entries, spoken, elapsed, hearFrom }: ListP
         <details>
           <summary>{lateWords.value.walk.left(section.left.length)}</summary>
           <p>{lateWords.value.walk.leftWhy}</p>
-          <ul>
-            {section.left.map(({ wanted, why }, i) => (
-              <li key={`${i} ${wanted}`} lang={spoken}>
-                <q>{wanted}</q> {why}
-              </li>
-            ))}
-          </ul>
+          <LeftList left={section.left} spoken={spoken} />
         </details>
       )}
     </>

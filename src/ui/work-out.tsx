@@ -2,7 +2,7 @@
 // it; nothing is computed here.
 
 import { useComputed } from "@preact/signals";
-import { Fragment } from "preact";
+import { type ComponentType, Fragment } from "preact";
 import { usualLanguage } from "../units/language.ts";
 import { agitationAnswer } from "./answer-model.ts";
 import { Warnings, Working } from "./answer-parts.tsx";
@@ -35,11 +35,13 @@ const ContrastQuestion = late(
 /** Offered as suggestions; any size that the reader takes can be typed. */
 const commonSizes = ["135-36", "135-24", "120", "220", "4x5in", "8x10in"];
 
-interface WorkOutPlaceProps extends GreetingProps {
+export interface WorkOutPlaceProps extends GreetingProps {
   readonly workOut: WorkOut;
+  /** What the voice will leave out: a part that brings its own ports. */
+  readonly Unsaid?: ComponentType | undefined;
 }
 
-export function WorkOutPlace({ workOut, hearAPour }: WorkOutPlaceProps) {
+export function WorkOutPlace({ workOut, hearAPour, Unsaid }: WorkOutPlaceProps) {
   return (
     <WorkOutProvider value={workOut}>
       <Greeting hearAPour={hearAPour} />
@@ -64,6 +66,7 @@ export function WorkOutPlace({ workOut, hearAPour }: WorkOutPlaceProps) {
             <Choice path="voice.detail" width="middling" />
             <Field path="voice.rate" />
           </div>
+          {Unsaid && <Unsaid />}
         </Question>
         <Question id="safety" asks={words.value.questions.safety}>
           <ul class="cautions">

@@ -46,6 +46,7 @@ export const walk = {
   from: (time: string) => `from ${time}`,
   left: (count: number) => (count === 1 ? "1 sentence left out" : `${count} sentences left out`),
   leftWhy: "What found no room between the signals, and why.",
+  nothingLeft: "All that ought to be said finds its room.",
 };
 
 export const score = {
