@@ -41,7 +41,7 @@ export const benchFields = {
   },
   "developer.readings[].at": {
     label: "Um",
-    why: "Auf der Uhr des Entwicklers. Die Messungen treten an die Stelle der geschätzten Abweichung und verschieben das Ende.",
+    why: "Auf der Uhr des Entwicklers. Die Messungen treten an die Stelle des berechneten Temperaturgangs und verschieben das Ende.",
   },
   "developer.readings[].temperature": { label: "In der Dose" },
   "developer.filmsPerLitre": bathFields["baths.*.filmsPerLitre"],
