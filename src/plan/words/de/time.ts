@@ -24,7 +24,7 @@ export const time: TimeWords = {
     ownRows: ({ rating }) =>
       `belichtet auf ${rating}, und genau dafür gelten die Zeilen des Datenblatts: nichts hinzuzurechnen`,
     stops: ({ box, rating, log, stops, sum, count, over }) =>
-      `Nennempfindlichkeit ${box}, belichtet auf ${rating}: ${log} sind ${stops} ${count === 1 ? "Blende" : "Blenden"} ${over ? "mehr" : "weniger"} Licht; ${sum}`,
+      `Nennempfindlichkeit ${box}, belichtet auf ${rating}: ${log} ergibt ${stops} ${count === 1 ? "Blende" : "Blenden"} ${over ? "mehr" : "weniger"} Licht; ${sum}`,
   },
   drift: {
     label: "Temperaturgang",

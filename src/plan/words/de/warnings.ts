@@ -35,7 +35,7 @@ export const warnings: WarningWords = {
   hours: ({ count }) => (count === 1 ? "1 Stunde" : `${count} Stunden`),
   moreHours: ({ count }) => (count === 1 ? "mehr als 1 Stunde" : `mehr als ${count} Stunden`),
   mixedRatings: ({ films, first }) =>
-    `Die Filme sind nicht gleich belichtet: ${films}. Jeder braucht seine eigene Zeit, und eine Zeit dazwischen stimmt für keinen; dieser Plan gilt nur für „${first}“. Die anderen für sich entwickeln.`,
+    `Die Filme sind auf verschiedene Werte belichtet: ${films}. Jeder braucht seine eigene Zeit, und eine Zeit dazwischen stimmt für keinen; dieser Plan gilt nur für „${first}“. Die anderen für sich entwickeln.`,
   ratedFilm: ({ film, rating }) => `„${film}“ auf ${rating}`,
   ratedFilmOfSpeed: ({ film, rating, box }) =>
     `„${film}“ auf ${rating} (Nennempfindlichkeit ${box})`,

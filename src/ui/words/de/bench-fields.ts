@@ -11,7 +11,7 @@ const bathFields = {
   },
   "baths.*.clearing.times": { label: "Fixieren für" },
   "baths.*.carryOver": {
-    label: "Bleibt nach jedem Ausgießen zurück",
+    label: "Rest nach jedem Ausgießen",
     why: "Flüssigkeit, die in Dose, Spiralen und Film hängen bleibt. Wie immer ausgießen, dann die Dose wiegen: Ein Gramm ist ein Milliliter.",
   },
   "baths.*.flow": {
@@ -36,7 +36,7 @@ const bathFields = {
 export const benchFields = {
   ...bathFields,
   "developer.soughtTime": {
-    label: "Welche Temperatur gibt",
+    label: "Temperatur gesucht für",
     why: "Eine Wunschzeit. Aus dem Datenblatt folgt, bei welcher Temperatur sie herauskommt, und bei welcher die kürzeste ratsame, 5:00.",
   },
   "developer.readings[].at": {
@@ -55,14 +55,14 @@ export const benchFields = {
   "tank.measured.pourOut": { label: "Ausgießen dauerte, s" },
   "tank.measured.perInversion": { label: "Hin und zurück dauerte, s" },
   "mixing.target": { label: "Der Ansatz soll haben" },
-  "mixing.stock": { label: "Die Vorratslösung hat" },
+  "mixing.stock": { label: "Die Vorrats\u00adlösung hat" },
   "mixing.cold": { label: "Kalt aus dem Hahn" },
   "mixing.hot": { label: "Heiß aus dem Hahn" },
   "mixing.mark": {
-    label: "Teilung des Messzylinders",
+    label: "Teilung des Mess\u00adzylinders",
     why: "Von einem Strich zum nächsten. Leer gilt 5 ml oder eine Viertel-Flüssigunze.",
   },
-  "tempering.target": { label: "Er soll kommen auf" },
+  "tempering.target": { label: "Er soll haben" },
   "tempering.bath": {
     label: "Das Wasserbad hat",
     why: "Damit genügen zwei Messungen, ohne sind es drei. Umrühren und mit demselben Thermometer messen.",
@@ -84,7 +84,7 @@ export const benchFields = {
     why: "Mit Grundschleier, die am wenigsten belichtete Stufe zuerst, mit Leerzeichen dazwischen.",
   },
   "contrast.tests[].baseFog": {
-    label: "Grundschleier",
+    label: "Grund\u00adschleier",
     why: "Unterlage und Schleier zusammen: die Dichte von Film, der entwickelt, aber nie belichtet wurde.",
   },
   "contrast.wanted": {

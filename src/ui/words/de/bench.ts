@@ -26,14 +26,14 @@ export const tempering = {
   sink: "Am Becken ablesen",
   sinkHint: "große Tasten, und ein Druck hält die Zeit fest",
   title: "Der Entwickler im Wasserbad",
-  noTarget: "Erst eintragen, auf welche Temperatur er kommen soll.",
+  noTarget: "Erst eintragen, auf welche Temperatur der Entwickler kommen soll.",
   hindered: (field: string) => `Zuerst „${field}“ berichtigen oder ausfüllen.`,
   afresh:
     "Neu begonnen: Die Messungen, die hier standen, hatten keine Uhrzeit. „Rückgängig“ holt sie zurück.",
 };
 
 export const hands = {
-  measure: "Stoppen",
+  measure: "Zeit nehmen",
   /** Read on from that, by those who listen to the page. */
   of: (label: string) => `: ${label}`,
   kept: (label: string, seconds: string) => `${label}: ${seconds}, der mittlere von drei Werten.`,

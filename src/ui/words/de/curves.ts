@@ -13,7 +13,7 @@ export const curve = {
 };
 
 export const leafletCurve = {
-  title: "Entwicklungszeit nach Temperatur",
+  title: "Entwicklungs\u00adzeit nach Temperatur",
   across: temperatureIn,
   up: "Zeit",
   leaflet: "Datenblatt",
@@ -49,7 +49,7 @@ export const temperingCurve = {
 };
 
 export const contrastCurve = {
-  title: "Kontrast nach Entwicklungszeit",
+  title: "Kontrast nach Entwicklungs\u00adzeit",
   across: "Entwicklungszeit",
   up: "mittlerer Gradient",
   at: (gradient: string, time: string) => `${gradient} bei ${time}`,

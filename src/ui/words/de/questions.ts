@@ -36,7 +36,7 @@ export const questions = {
   baths: "Welche Bäder sonst noch?",
   voice: "Wie soll die Stimme sprechen?",
   safety: "Bevor die erste Flasche aufgeht",
-  warmth: "Wie kommt er auf Temperatur?",
+  warmth: "Wie kommt der Entwickler auf Temperatur?",
   contrast: "Was haben die Testfilme gezeigt?",
 };
 
@@ -68,7 +68,7 @@ export const choices = {
     "": "wohin es üblich ist",
     drain: "in den Ausguss",
     waste: "in den Sammelbehälter",
-    return: "zurück in die Flasche",
+    return: "zurück ins selbe Gefäß",
   },
   "voice.detail": {
     "": "Wie üblich",

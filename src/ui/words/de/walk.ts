@@ -14,7 +14,7 @@ export const walk = {
   stops: "Das zuerst ansehen",
   stop: "Halt",
   stopsAfter: "Die Schritte stehen trotzdem hier.",
-  lead: "Das Ganze, vom Arbeitsblatt bis zur Wäscheleine. Hier beginnt kein Durchgang.",
+  lead: "Das Ganze, vom Arbeitsblatt bis zur Trockenleine. Hier beginnt kein Durchgang.",
   steps: "Schritte",
   total: (steps: number, clock: string) =>
     steps === 1
@@ -56,7 +56,7 @@ export const score = {
   /** Said of the whole picture; what it holds stands beside it in words. */
   picture: (title: string) => `Partitur: ${title}`,
   region: (title: string) => `Partitur: ${title}, seitlich verschiebbar`,
-  key: "So wird sie gelesen",
+  key: "Die Partitur lesen",
   keys: {
     words: "Ein Balken, so lang wie die Worte dauern; die Worte stehen darüber.",
     count: "Drei Schläge zählen ein.",
