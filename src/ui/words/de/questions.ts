@@ -65,7 +65,7 @@ export const choices = {
   "clock.starts": { "pour-in": "beim ersten Tropfen", full: "wenn die Dose voll ist" },
   "clock.ends": { "pour-out": "wenn das Ausgießen beginnt", empty: "wenn die Dose leer ist" },
   "baths.*.afterwards": {
-    "": "wohin es üblich ist",
+    "": "wie üblich",
     drain: "in den Ausguss",
     waste: "in den Sammelbehälter",
     return: "zurück ins selbe Gefäß",

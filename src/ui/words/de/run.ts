@@ -33,20 +33,20 @@ export const beforeRun = {
   films: (films: readonly string[]) => films.join(", "),
   mix: (mix: string) => `Ansatz: ${mix}.`,
   how: "Wie gedrückt wird",
-  once: "Einmal drücken, irgendwo auf dem Bildschirm oder auf eine beliebige Taste: Weiter zum nächsten Schritt.",
+  once: "Einmal drücken, irgendwo auf dem Bildschirm oder auf eine beliebige Taste, führt zum nächsten Schritt.",
   twice:
     "Zweimal kurz hintereinander drücken: Die Stimme sagt, wo wir sind und was als Nächstes kommt. Während ein Bad läuft, genügt dafür einmal.",
   clock:
     "Sobald der Entwickler in der Dose ist, wartet nichts mehr: Die Uhr in der Dose bleibt nie stehen.",
-  dark: "Von „Licht aus“, bis der Deckel eingerastet ist, bleibt der Bildschirm schwarz, auch der Mauszeiger. Schwarz ist nicht aus: Das Gerät unter ein dunkles Tuch legen und zum Drücken mit der Hand darunterfahren.",
+  dark: "Von „Licht aus“, bis der Deckel eingerastet ist, ist der Bildschirm schwarz und der Mauszeiger verborgen. Schwarz ist nicht aus: Das Gerät unter ein dunkles Tuch legen und zum Drücken mit der Hand darunterfahren.",
   volume: "So laut stellen, dass die Töne auch bei laufendem Wasser zu hören sind.",
   stops: "Vor dem Durchgang",
-  accept: "Gelesen; es soll trotzdem weitergehen.",
+  accept: "Ich habe das gelesen und mache trotzdem weiter.",
   begin: "Beginnen",
   beginHint: "der erste Druck; ab hier übernimmt die Stimme",
   fetching: "Die Stimme wird geladen …",
   failed:
-    "Die Stimme ließ sich nicht laden, deshalb hat nichts begonnen. Nur beim ersten Mal wird einmal ein Netz gebraucht.",
+    "Die Stimme ließ sich nicht laden, deshalb hat nichts begonnen. Ein Netz wird nur einmal gebraucht, beim ersten Mal.",
   again: "Noch einmal versuchen",
 };
 
