@@ -16,7 +16,7 @@ export const faults = {
   minutes: "un tiempo en minutos, «30» o «30 min»",
   perCent: "un tanto por ciento; por ejemplo, «10»",
   counts: "un número de inversiones por cada carga de agua, como «5, 10, 20»",
-  why: "¿por qué?",
+  why: "ayuda",
   spoken: (faults: number, wanting: number) =>
     `Aún no hay respuesta. Por corregir: ${faults}; por rellenar: ${wanting}.`,
   summary: (faults: number) =>

@@ -28,12 +28,12 @@ export const fields = {
     why: "k en tiempo × e^(−k × °C), para una ficha con una sola fila. Si queda vacío, 0,099.",
   },
   "developer.perStop.pull": {
-    label: "Menos tiempo por paso de más, %",
-    why: "Por cada paso de sobreexposición. Si queda vacío, 10.",
+    label: "Quitar por paso de más, %",
+    why: "Cuánto tiempo menos por cada paso de sobreexposición. Si queda vacío, 10.",
   },
   "developer.perStop.push": {
-    label: "Más tiempo por paso de menos, %",
-    why: "Por cada paso de subexposición. Si queda vacío, 40.",
+    label: "Añadir por paso de menos, %",
+    why: "Cuánto tiempo más por cada paso de subexposición. Si queda vacío, 40.",
   },
   "developer.stockPerFilm": {
     label: "Stock mínimo por película",

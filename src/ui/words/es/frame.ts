@@ -24,7 +24,7 @@ export const language = {
 };
 
 export const places = {
-  "work-out": { name: "Calcular", hint: "el tiempo y la mezcla" },
+  "work-out": { name: "Calcular", hint: "tiempo y mezcla" },
   "walk-through": { name: "Repasar", hint: "cada paso, con luz" },
   "lights-out": { name: "Apagar la luz", hint: "la sesión, de oído" },
   "write-up": { name: "Anotar", hint: "qué ha salido" },
