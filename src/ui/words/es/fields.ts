@@ -50,8 +50,8 @@ export const fields = {
   "tank.pourOut": { label: "Vaciar lleva" },
   "tank.handover": { label: "De vacío al baño siguiente" },
   "tank.timeFactor": {
-    label: "Tiempo multiplicado por",
-    why: "Para este método. Si queda vacío, 1; o 0,85 con tambor.",
+    label: "Factor del tiempo",
+    why: "Por cuánto se multiplica el tiempo con este método. Si queda vacío, 1; o 0,85 con tambor.",
   },
   "tank.room": {
     label: "La sala",
