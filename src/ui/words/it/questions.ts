@@ -74,7 +74,7 @@ export const choices = {
   "baths.*.afterwards": {
     "": "dove va di solito",
     drain: "nello scarico",
-    waste: "nella tanica degli esausti",
+    waste: "nel bidone degli esausti",
     return: "di nuovo nella sua bottiglia",
   },
   "voice.detail": {
