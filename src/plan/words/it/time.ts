@@ -17,7 +17,7 @@ export const time: TimeWords = {
       `${bath} dista ${away} dalla riga (${row}), ${change} ${given ? "come indicato" : "come di solito"}: ${sum}`,
     otherRows: ({ bath, away, row, ratio, sum }) =>
       `${bath} dista ${away} dalla riga (${row}); su questo tratto le altre righe del foglietto cambiano di × ${ratio}: ${sum}`,
-    change: ({ percent, less }) => `${percent}% in ${less ? "meno" : "più"} per ogni °C più caldo`,
+    change: ({ percent, less }) => `${percent}% in ${less ? "meno" : "più"} per ogni °C in più`,
   },
   rating: {
     label: "Sensibilità",

@@ -63,7 +63,7 @@ export const warnings: WarningWords = {
     `${bath}: ${before} prima e ${now} adesso superano il massimo per cui basta, ${all} da 80 in². ${
       developer
         ? "Si esaurirebbe prima che la pellicola sia sviluppata. Prendine di fresco, o metti meno pellicole."
-        : "Un conteggio non è una prova: provalo su un pezzetto di pellicola, e se non va preparane di fresco."
+        : "Contare non è una prova: verificalo su un pezzetto di pellicola, e se non va preparane di fresco."
     }`,
   replenishedTwice:
     "Si chiede più tempo per ogni pellicola già trattata, e anche il rigeneratore. Un bagno rigenerato mantiene il suo tempo: basta una delle due cose.",

@@ -11,8 +11,8 @@ const bathFields = {
   },
   "baths.*.clearing.times": { label: "Fissa per" },
   "baths.*.carryOver": {
-    label: "Resta dentro a ogni svuotamento",
-    why: "Il liquido che rimane in tank, spirali e pellicola. Svuota come fai sempre, poi pesa la tank: un grammo è un millilitro.",
+    label: "Resta dentro ogni volta",
+    why: "Il liquido che rimane in tank, spirali e pellicola a ogni svuotamento. Svuota come fai sempre, poi pesa la tank: un grammo è un millilitro.",
   },
   "baths.*.flow": {
     label: "Acqua corrente, al minuto",

@@ -16,7 +16,7 @@ export const faults = {
   minutes: "minuti, per esempio «30» o «30 min»",
   perCent: "una percentuale, per esempio «10»",
   counts: "un numero di capovolgimenti per ogni ricambio, per esempio «5, 10, 20»",
-  why: "perché?",
+  why: "cioè?",
   spoken: (faults: number, wanting: number) =>
     `Ancora nessuna risposta. ${faults} da correggere, ${wanting} da riempire.`,
   summary: (faults: number) =>

@@ -25,16 +25,16 @@ export const fields = {
     why: "Quello che segna il termometro proprio nel bagno, appena prima di usarlo. Il tempo si calcola per questa temperatura.",
   },
   "developer.perDegree": {
-    label: "Variazione per °C",
+    label: "Cambio per °C",
     why: "k in tempo × e^(−k × °C), per un foglietto con una riga sola. Se resta vuoto vale 0,099.",
   },
   "developer.perStop.pull": {
-    label: "Tempo in meno per stop sovraesposto, %",
-    why: "Se resta vuoto vale 10.",
+    label: "Tempo in meno per stop in più, %",
+    why: "Per ogni stop di sovraesposizione. Se resta vuoto vale 10.",
   },
   "developer.perStop.push": {
-    label: "Tempo in più per stop sottoesposto, %",
-    why: "Se resta vuoto vale 40.",
+    label: "Tempo in più per stop in meno, %",
+    why: "Per ogni stop di sottoesposizione. Se resta vuoto vale 40.",
   },
   "developer.stockPerFilm": {
     label: "Stock minimo per pellicola",
@@ -51,8 +51,8 @@ export const fields = {
   "tank.pourOut": { label: "Si svuota in" },
   "tank.handover": { label: "Da vuota al bagno seguente" },
   "tank.timeFactor": {
-    label: "Tempo moltiplicato per",
-    why: "Per questo metodo. Se resta vuoto vale 1, o 0,85 per un tamburo.",
+    label: "Fattore sul tempo",
+    why: "Il tempo si moltiplica per questo, secondo il metodo. Se resta vuoto vale 1, o 0,85 per un tamburo.",
   },
   "tank.room": {
     label: "La stanza",
