@@ -13,6 +13,8 @@ const end: { readonly [what in Measured]: string } = {
   inversion: "Premi quando è di nuovo dritta per la quarta volta",
 };
 
+const ordinals = ["Prima", "Seconda", "Terza"];
+
 export const pressAlong = {
   name: {
     "pour-in": "Quanto ci vuole a riempire",
@@ -26,7 +28,7 @@ export const pressAlong = {
   },
   begin,
   end,
-  turn: (turn: number, of: number) => `Prova ${turn} di ${of}`,
+  turn: (turn: number, of: number) => `${ordinals[turn - 1]} prova di ${of}`,
   seconds: (time: string) => `${time} s`,
   /** Told to those who listen to the page, after each press; `last` is the time just taken. */
   status: {
