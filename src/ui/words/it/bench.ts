@@ -4,7 +4,7 @@
 export const paste = {
   more: "Incolla la tabella del foglietto",
   label: "Le righe come stanno nel foglietto",
-  why: "Una riga per volta: una temperatura e un tempo, in °C o °F, con tabulazioni, virgole o spazi. Dietro a EI un indice di esposizione, se la riga vale per quello. I titoli si saltano.",
+  why: "In ogni riga una temperatura e un tempo, in °C o °F, con tabulazioni, virgole o spazi. Dietro a EI un indice di esposizione, se la riga vale per quello. I titoli si saltano.",
   fill: "Inserisci queste righe",
   nothing: "Non c’è ancora nessuna riga.",
   fault: (line: number, text: string, may: string) =>
@@ -26,7 +26,7 @@ export const tempering = {
   sink: "Leggi al lavandino",
   sinkHint: "tasti grandi, e quando premi si segna l’ora",
   title: "Il rivelatore a bagnomaria",
-  noTarget: "Prima di’ a che temperatura deve arrivare.",
+  noTarget: "Scrivi prima a che temperatura deve arrivare.",
   hindered: (field: string) => `Prima c’è da correggere o riempire «${field}».`,
   afresh:
     "Si ricomincia: le letture che c’erano non avevano un’ora del giorno. Annulla le riporta.",

@@ -34,7 +34,7 @@ export const rows = {
 export const questions = {
   films: "Quali pellicole?",
   developer: "Che cosa dice il foglietto?",
-  tank: "Quale tank, e quanto ci vuole per riempirla?",
+  tank: "Quale tank, e quanto liquido la riempie?",
   hands: "Come la muovono le tue mani?",
   clock: "Come conti il tempo?",
   baths: "Quali altri bagni?",
