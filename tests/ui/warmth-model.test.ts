@@ -6,6 +6,7 @@ import { draftOf } from "../../src/ui/draft-of.ts";
 import { sinkAnswer } from "../../src/ui/warmth-model.ts";
 import { tempering as words } from "../../src/ui/words/en/bench.ts";
 import { readDraft } from "../../src/ui/work-out-model.ts";
+import "./late-words.ts";
 
 const foghorn = draftOf(demos.foghorn);
 
