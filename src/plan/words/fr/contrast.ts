@@ -16,7 +16,8 @@ export const contrast: ContrastWords = {
   gradient: ({ gradient }) => `gradient ${gradient}`,
   growth: "Montée du contraste",
   minutes: "minutes",
-  growthSum: ({ sum, points, misfit }) => `${sum}, tracé par ${points} ; écart moyen ${misfit}`,
+  growthSum: ({ sum, points, misfit }) =>
+    `${sum}, qui passe par ${points} ; écart moyen de ${misfit}`,
   point: ({ gradient, time }) => `${gradient} en ${time}`,
   range: ({ from, to }) => `de ${from} à ${to}`,
   contrast: "Contraste",

@@ -68,7 +68,7 @@ export const time: TimeWords = {
     notFalling: "les temps de la notice ne baissent pas quand la température monte",
     noAnswer: "pas de réponse",
     onLeaflet: ({ factor, time, base, sum }) =>
-      `avec le facteur de ce film, ${factor}, ${time} correspond à ${base} sur la notice : ${sum}`,
+      `avec le facteur de ce film, ${factor}, ${time}, c’est ${base} sur la notice : ${sum}`,
     beyond: ({ by }) => `${by} au-delà des lignes`,
     guess: ({ at }) => `${at}, sans certitude`,
   },

@@ -34,7 +34,7 @@ export const tempering: TemperingWords = {
   goes: "Évolution",
   minutes: "minutes",
   goesSum: ({ sum, room, halfway, from, to, misfit }) =>
-    `${sum}, la moitié du chemin vers ${room} toutes les ${halfway} min ; cela peut se stabiliser de ${from} à ${to} ; écart moyen des relevés ${misfit}`,
+    `${sum}, la moitié du chemin vers ${room} toutes les ${halfway} min ; cela peut se stabiliser de ${from} à ${to} ; écart moyen des relevés de ${misfit}`,
   settles: ({ temperature }) => `se stabilise à ${temperature}`,
   reached: ({ temperature }) => `À ${temperature}`,
   reachedSum: ({ sum, range }) =>
@@ -43,7 +43,7 @@ export const tempering: TemperingWords = {
   range: ({ from, to }) => `de ${from} à ${to}`,
   onTheWall: ({ time }) => `à la pendule, ${time}`,
   about: ({ time }) => `vers ${time}`,
-  muchLater: "bien plus tard",
+  muchLater: "24:00:00 et plus",
   bathFor: ({ count }) =>
     count < 2 ? `Bain-marie pour ${count} minute` : `Bain-marie pour ${count} minutes`,
   ice: "Glace pour l’avoir",

@@ -35,7 +35,7 @@ export const warnings: WarningWords = {
   hours: ({ count }) => (count < 2 ? `${count} heure` : `${count} heures`),
   moreHours: ({ count }) => (count < 2 ? `plus de ${count} heure` : `plus de ${count} heures`),
   mixedRatings: ({ films, first }) =>
-    `Les films ne sont pas exposés à la même sensibilité : ${films}. Chacun a besoin de son propre temps, et un temps entre les deux n’est bon pour aucun ; ce plan vaut pour « ${first} » seulement. Développez les autres à part.`,
+    `Les films ne sont pas exposés à la même sensibilité : ${films}. Chacun a besoin de son propre temps, et un temps entre les deux n’est bon pour aucun ; ce calcul vaut pour « ${first} » seulement. Développez les autres à part.`,
   ratedFilm: ({ film, rating }) => `« ${film} » à ${rating}`,
   ratedFilmOfSpeed: ({ film, rating, box }) =>
     `« ${film} » à ${rating} (sensibilité nominale ${box})`,
