@@ -2,7 +2,7 @@
 
 export const answers = {
   develop: "Développement",
-  stopped: "À ne pas suivre encore :",
+  stopped: "À ne pas suivre :",
   none: "Pas encore de temps.",
   mix: "Mélange",
   stock: "de base",

@@ -56,8 +56,8 @@ export const benchFields = {
   "tank.measured.perInversion": { label: "Aller-retour mesuré, s" },
   "mixing.target": { label: "Le mélange doit être à" },
   "mixing.stock": { label: "Solution de base à" },
-  "mixing.cold": { label: "Le robinet froid" },
-  "mixing.hot": { label: "Le robinet chaud" },
+  "mixing.cold": { label: "Robinet froid" },
+  "mixing.hot": { label: "Robinet chaud" },
   "mixing.mark": {
     label: "Traits de l’éprouvette",
     why: "D’un trait au suivant. Laissé vide : 5 ml, ou un quart d’once liquide.",

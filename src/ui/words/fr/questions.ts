@@ -22,7 +22,7 @@ export const rows = {
   "contrast.tests": {
     all: "Films d’essai",
     one: (n: number) => `Essai ${n}`,
-    add: "Ajouter un film d’essai",
+    add: "Ajouter un essai",
   },
   remove: "Retirer",
 };
@@ -34,7 +34,7 @@ export const questions = {
   hands: "Comment vos mains l’agitent-elles ?",
   clock: "Comment comptez-vous le temps ?",
   baths: "Quels autres bains ?",
-  voice: "Comment la voix doit-elle parler ?",
+  voice: "Comment doit parler la voix ?",
   safety: "Avant d’ouvrir un flacon",
   warmth: "Comment le mettre à température ?",
   contrast: "Qu’ont montré vos films d’essai ?",

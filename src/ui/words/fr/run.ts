@@ -66,7 +66,7 @@ export const duringRun = {
   /** @param bath its id */
   leftIn: (bath: string) => `encore dans ce bain : ${bathWithin(bath)}`,
   untilPour: "avant de verser",
-  emptying: "avant que la cuve soit vide",
+  emptying: "jusqu’à cuve vide",
   waiting: "Appuyez",
   waitingFor: (title: string) => `pour commencer : ${title}`,
   said: "Ce qui a été dit",
