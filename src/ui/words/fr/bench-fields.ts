@@ -28,7 +28,7 @@ const bathFields = {
   },
   "baths.*.filmsBefore": { label: "Films déjà passés" },
   "baths.*.kept": {
-    label: "Quantité en tout",
+    label: "Volume en tout",
     why: "Laissé vide : juste de quoi couvrir le film.",
   },
 };

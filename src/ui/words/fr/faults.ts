@@ -16,7 +16,7 @@ export const faults = {
   minutes: "des minutes, comme « 30 » ou « 30 min »",
   perCent: "un pourcentage, comme « 10 »",
   counts: "le nombre de retournements de chaque remplissage, comme « 5, 10, 20 »",
-  why: "pourquoi ?",
+  why: "aide",
   spoken: (faults: number, wanting: number) =>
     `Pas encore de réponse. À corriger : ${faults}. À remplir : ${wanting}.`,
   summary: (faults: number) =>

@@ -29,12 +29,12 @@ export const fields = {
     why: "k dans temps × e^(−k × °C), pour une notice qui n’a qu’une ligne. Laissé vide : 0,099.",
   },
   "developer.perStop.pull": {
-    label: "En moins par diaphragme surexposé, %",
-    why: "Laissé vide : 10.",
+    label: "Moins par diaph en trop, %",
+    why: "Le temps à retirer par diaphragme de surexposition. Laissé vide : 10.",
   },
   "developer.perStop.push": {
-    label: "En plus par diaphragme sous-exposé, %",
-    why: "Laissé vide : 40.",
+    label: "Plus par diaph manquant, %",
+    why: "Le temps à ajouter par diaphragme de sous-exposition. Laissé vide : 40.",
   },
   "developer.stockPerFilm": {
     label: "Solution de base par film",
@@ -45,10 +45,10 @@ export const fields = {
   "tank.method": { label: "Méthode" },
   "tank.volume": { label: "Pour couvrir le film" },
   "tank.pourIn": {
-    label: "Le remplissage prend",
+    label: "Remplir prend",
     why: "Chronométrez-vous avec de l’eau. Le minutage en tient compte.",
   },
-  "tank.pourOut": { label: "La vidange prend" },
+  "tank.pourOut": { label: "Vider prend" },
   "tank.handover": { label: "De la cuve vide au bain suivant" },
   "tank.timeFactor": {
     label: "Temps multiplié par",
