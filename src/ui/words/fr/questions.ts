@@ -76,7 +76,7 @@ export const choices = {
     tones: "Signaux seuls",
   },
   "baths.*.clearing.times": {
-    "": "deux fois ce temps, l’usage",
+    "": "deux fois ce temps (habituel)",
     "2": "deux fois ce temps",
     "3": "trois fois ce temps",
   },

@@ -55,7 +55,7 @@ export const duringRun = {
   where: "Où en est-on ?",
   /** By how much is said now: what a press makes of it. */
   say: { full: "Parler moins", brief: "Signaux seuls", tones: "Tout dire" },
-  leave: "Quitter la séance",
+  leave: "Quitter",
   leaveTimed: "Le chrono de la cuve continue sans vous. Quitter la séance ?",
   leaveWaiting: "Quitter la séance ? Ce qui a été fait reste dans « Noter ».",
   stay: "Rester",

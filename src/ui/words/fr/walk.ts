@@ -13,7 +13,7 @@ export const walk = {
   stops: "À voir d’abord",
   stop: "Halte",
   stopsAfter: "Les étapes sont montrées quand même.",
-  lead: "Tout du long, de la fiche au fil de séchage. Rien ici ne lance une séance.",
+  lead: "Toute la séance, de la fiche au fil de séchage. Rien ici ne la lance.",
   steps: "Étapes",
   total: (steps: number, clock: string) =>
     `${steps} ${steps < 2 ? "étape" : "étapes"}. ${clock} au chrono ; le reste attend que vous appuyiez.`,

@@ -47,7 +47,7 @@ export const pressAlong = {
     `Il y a ${apart} entre le plus court et le plus long. C’est beaucoup : trois de plus diraient mieux.`,
   keep: (time: string) => `Garder ${time}`,
   again: "Encore",
-  takeBack: "Reprendre",
+  takeBack: "Annuler",
   leave: "Quitter",
 };
 
