@@ -3,11 +3,13 @@
 import { signal } from "@preact/signals";
 import { render } from "preact";
 import type { Detail, Runs } from "./live/runs.ts";
+import { languageOfVisit, languageStore } from "./logbook/language-store.ts";
 import { runStore } from "./logbook/run-store.ts";
 import { tankStore } from "./logbook/tank-store.ts";
 import { worksheetStore } from "./logbook/worksheet-store.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
 import { Frame } from "./ui/frame.tsx";
+import { speak, withLateWords } from "./ui/language.ts";
 import { placeAt } from "./ui/place.ts";
 import { openWorkOut } from "./ui/work-out-state.ts";
 import "./ui/paper.css";
@@ -16,98 +18,118 @@ import "./ui/work-out.css";
 import "./ui/field.css";
 import "./ui/answer.css";
 
-const workOut = await openWorkOut({
-  store: worksheetStore(),
-  tanks: tankStore(),
-  asides: async () => (await import("./plan/asides.ts")).asides,
-  saveFile,
-  now: () => Date.now(),
-  after,
-});
+let awake = false;
+let lock: Promise<WakeLockSentinel | null> | null = null;
 
-const place = signal(placeAt(location.hash) ?? "work-out");
-window.addEventListener("hashchange", () => {
-  const next = placeAt(location.hash);
-  // Any other hash, as the skip link's, leaves the place as it is, and the address says so.
-  if (next === null) history.replaceState(null, "", `#${place.value}`);
-  else place.value = next;
-});
-window.addEventListener("pagehide", workOut.keepNow);
-document.addEventListener("visibilitychange", () => {
-  if (document.visibilityState === "hidden") workOut.keepNow();
-  else if (awake) keepAwake(true);
-});
+void begin();
 
-const store = runStore();
+/** A function, so that the script itself waits for nothing: what is fetched meanwhile may import from it. */
+async function begin(): Promise<void> {
+  const chosenLanguages = languageStore();
+  // English comes with the page; it stays where another cannot be fetched.
+  await speak(languageOfVisit(chosenLanguages, navigator.languages));
 
-/** One for the page's life: a run goes on whatever place is shown. */
-let opened: Promise<Runs> | null = null;
-function runs(): Promise<Runs> {
-  opened ??= import("./live/browser-runs.ts").then(({ browserRuns }) =>
-    browserRuns(({ id, worksheet, timeline, run }, ended) => {
-      const presses = run.presses();
-      void store.keep({
-        id,
-        begunAt: presses[0]?.at ?? Date.now(),
-        worksheet,
-        developmentSeconds: timeline.plan.developmentSeconds,
-        presses,
-        ended,
-        note: "",
-      });
-    }),
+  const workOut = await openWorkOut({
+    store: worksheetStore(),
+    tanks: tankStore(),
+    asides: async () => (await withLateWords(import("./plan/asides.ts"))).asidesIn,
+    saveFile,
+    now: () => Date.now(),
+    after,
+  });
+
+  const place = signal(placeAt(location.hash) ?? "work-out");
+  window.addEventListener("hashchange", () => {
+    const next = placeAt(location.hash);
+    // Any other hash, as the skip link's, leaves the place as it is, and the address says so.
+    if (next === null) history.replaceState(null, "", `#${place.value}`);
+    else place.value = next;
+  });
+  window.addEventListener("pagehide", workOut.keepNow);
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden") workOut.keepNow();
+    else if (awake) keepAwake(true);
+  });
+
+  const store = runStore();
+
+  /** One for the page's life: a run goes on whatever place is shown. */
+  let opened: Promise<Runs> | null = null;
+  function runs(): Promise<Runs> {
+    opened ??= import("./live/browser-runs.ts").then(({ browserRuns }) =>
+      browserRuns(({ id, worksheet, timeline, run }, ended) => {
+        const presses = run.presses();
+        void store.keep({
+          id,
+          begunAt: presses[0]?.at ?? Date.now(),
+          worksheet,
+          developmentSeconds: timeline.plan.developmentSeconds,
+          presses,
+          ended,
+          note: "",
+        });
+      }),
+    );
+    return opened;
+  }
+
+  const root = document.getElementById("tankside");
+  if (!root) throw new Error("the page has no place to show anything in");
+  render(
+    <Frame
+      place={place}
+      workOut={workOut}
+      languageStore={chosenLanguages}
+      hearAPour={async () => {
+        const [ports, { hearAPour }] = await Promise.all([runs(), import("./ui/taste.ts")]);
+        await hearAPour(ports);
+      }}
+      fetches={{
+        "walk-through": async () => {
+          const { walkThroughWith } = await withLateWords(import("./ui/walk-through.tsx"));
+          return walkThroughWith(await runs());
+        },
+        "lights-out": async () => {
+          const { lightsOutWith } = await withLateWords(import("./ui/lights-out.tsx"));
+          const ports = await runs();
+          return lightsOutWith({
+            runs: ports,
+            leave: ports.leave,
+            say,
+            toWriteUp,
+            keepAwake,
+            often,
+          });
+
+          function say(detail: Detail): void {
+            void ports.say(detail);
+          }
+
+          function toWriteUp(): void {
+            ports.leave();
+            location.hash = "#write-up";
+          }
+        },
+        "write-up": async () => {
+          const { writeUpWith } = await withLateWords(import("./ui/write-up.tsx"));
+          return writeUpWith({ store, saveFile, useWorksheet, after });
+        },
+      }}
+    />,
+    root,
   );
-  return opened;
-}
 
-const root = document.getElementById("tankside");
-if (!root) throw new Error("the page has no place to show anything in");
-render(
-  <Frame
-    place={place}
-    workOut={workOut}
-    hearAPour={async () => {
-      const [ports, { hearAPour }] = await Promise.all([runs(), import("./ui/taste.ts")]);
-      await hearAPour(ports);
-    }}
-    fetches={{
-      "walk-through": async () => {
-        const { walkThroughWith } = await import("./ui/walk-through.tsx");
-        return walkThroughWith(await runs());
-      },
-      "lights-out": async () => {
-        const { lightsOutWith } = await import("./ui/lights-out.tsx");
-        const ports = await runs();
-        return lightsOutWith({ runs: ports, leave: ports.leave, say, toWriteUp, keepAwake, often });
+  // What sounds is fetched once the first screen stands, so that a press is answered at once.
+  const whenIdle = window.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 300));
+  whenIdle(() => void runs().then((ports) => ports.prepare(workOut.worksheet.value?.language)));
+  if ("serviceWorker" in navigator && import.meta.env.PROD) {
+    void navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
+  }
 
-        function say(detail: Detail): void {
-          void ports.say(detail);
-        }
-
-        function toWriteUp(): void {
-          ports.leave();
-          location.hash = "#write-up";
-        }
-      },
-      "write-up": async () => {
-        const { writeUpWith } = await import("./ui/write-up.tsx");
-        return writeUpWith({ store, saveFile, useWorksheet, after });
-      },
-    }}
-  />,
-  root,
-);
-
-// What sounds is fetched once the first screen stands, so that a press is answered at once.
-const whenIdle = window.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 300));
-whenIdle(() => void runs().then((ports) => ports.prepare(workOut.worksheet.value?.language)));
-if ("serviceWorker" in navigator && import.meta.env.PROD) {
-  void navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
-}
-
-function useWorksheet(worksheet: Worksheet): void {
-  workOut.open(worksheet.title ?? "", JSON.stringify(worksheet));
-  location.hash = "#work-out";
+  function useWorksheet(worksheet: Worksheet): void {
+    workOut.open(worksheet.title ?? "", JSON.stringify(worksheet));
+    location.hash = "#work-out";
+  }
 }
 
 function after(ms: number, act: () => void): () => void {
@@ -120,8 +142,6 @@ function often(show: () => void): () => void {
   return () => clearInterval(timer);
 }
 
-let awake = false;
-let lock: Promise<WakeLockSentinel | null> | null = null;
 /** Browsers let a lock go when the page is hidden, so it is asked for again when it comes back. */
 function keepAwake(on: boolean): void {
   awake = on;

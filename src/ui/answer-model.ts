@@ -5,10 +5,8 @@ import type { Topic, Warning, WorkingLine } from "../plan/line.ts";
 import type { Plan, PlannedBath } from "../plan/plan.ts";
 import type { Agitation, Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { inDegreesOf, writeTemperature } from "../units/temperature.ts";
-import { writeMillilitres } from "../units/volume.ts";
-import { writeNumber } from "../units/written-number.ts";
-import { agitationWords, answerWords } from "./words.ts";
+import { inDegreesOf } from "../units/temperature.ts";
+import { words, writing } from "./language.ts";
 
 /** The mix in the tank's own unit. `water` is null where the stock is used as it is. */
 export interface MixAnswer {
@@ -18,7 +16,7 @@ export interface MixAnswer {
 }
 
 export function mixAnswer(worksheet: Worksheet, { mix }: Plan): MixAnswer {
-  const write = (ml: number) => writeMillilitres(worksheet.tank.volume, ml);
+  const write = (ml: number) => writing.value.millilitres(worksheet.tank.volume, ml);
   return {
     stock: write(mix.stock),
     water: mix.water === 0 ? null : write(mix.water),
@@ -40,29 +38,29 @@ export function warningsAbout(plan: Plan, topics: readonly Topic[]): readonly Wa
 
 /** `"without a break for 30 s, then 5 s every 30 s, 2 taps after each"`. */
 export function agitationAnswer(agitation: Agitation | null, bathSeconds: number): string {
-  if (agitation === null) return answerWords.left;
+  if (agitation === null) return words.value.answers.left;
   const { first, every, taps } = agitation;
   if ((agitation.for >= every && agitation.for > 0) || first >= bathSeconds) {
-    return agitationWords.continuous;
+    return words.value.agitation.continuous;
   }
   const parts = [];
-  if (first > 0) parts.push(agitationWords.first(span(first)));
-  if (agitation.for > 0) parts.push(agitationWords.after(span(agitation.for), span(every)));
-  if (parts.length === 0) return agitationWords.none;
-  if (taps > 0) parts.push(agitationWords.taps(taps));
-  return parts.join(", ");
+  if (first > 0) parts.push(words.value.agitation.first(span(first)));
+  if (agitation.for > 0) parts.push(words.value.agitation.after(span(agitation.for), span(every)));
+  if (parts.length === 0) return words.value.agitation.none;
+  if (taps > 0) parts.push(words.value.agitation.taps(taps));
+  return words.value.agitation.joined(parts);
 }
 
 /** Short spans in seconds, as hands count them; longer ones as a clock shows them. */
 function span(seconds: number): string {
-  return seconds < 90 ? `${writeNumber(seconds, 1)} s` : writeClockTime(seconds);
+  return seconds < 90 ? `${writing.value.number(seconds, 1)} s` : writeClockTime(seconds);
 }
 
 /** In the unit typed for the bath, or for the developer where the bath has none of its own. */
 export function bathTemperature(worksheet: Worksheet, bath: PlannedBath): string {
-  if (bath.temperature === null) return answerWords.unsaid;
+  if (bath.temperature === null) return words.value.answers.unsaid;
   const like = worksheet.baths?.[bath.id]?.temperature ?? worksheet.developer.temperature;
-  return writeTemperature(inDegreesOf(like, bath.temperature));
+  return writing.value.temperature(inDegreesOf(like, bath.temperature));
 }
 
 export function bathAgitation(bath: PlannedBath): string {
@@ -72,10 +70,10 @@ export function bathAgitation(bath: PlannedBath): string {
 /** What a person who listens hears once they pause. */
 export function spokenAnswer(worksheet: Worksheet, plan: Plan): string {
   const { stock, water } = mixAnswer(worksheet, plan);
-  const mix = answerWords.spokenMix(stock, water);
-  const answer = answerWords.spoken(writeClockTime(plan.developmentSeconds), mix);
+  const mix = words.value.answers.spokenMix(stock, water);
+  const answer = words.value.answers.spoken(writeClockTime(plan.developmentSeconds), mix);
   const warnings = warningsAbout(plan, firstTopics).map(({ severity, text }) =>
-    answerWords.spokenWarning(answerWords.severity[severity], text),
+    words.value.answers.spokenWarning(words.value.answers.severity[severity], text),
   );
   return [answer, ...warnings].join(" ");
 }

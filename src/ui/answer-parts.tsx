@@ -5,7 +5,7 @@ import { warningsAbout, workingAbout } from "./answer-model.ts";
 import { nameOf } from "./field-names.ts";
 import { type Aside, asideOf } from "./fields.ts";
 import { goToField } from "./go-to-field.ts";
-import { answerWords, faultWords } from "./words.ts";
+import { words } from "./language.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
 interface WorkingProps {
@@ -20,7 +20,7 @@ export function Working({ about, unlike = () => false }: WorkingProps) {
   const lines = (plan.value ? workingAbout(plan.value, about) : []).filter((line) => !unlike(line));
   if (lines.length === 0) return null;
   return (
-    <ol class="working" aria-label={answerWords.working}>
+    <ol class="working" aria-label={words.value.answers.working}>
       {lines.map((line) => (
         <li key={line.label}>
           <span class="label">{line.label}</span> <span>{line.expression}</span>{" "}
@@ -36,10 +36,10 @@ export function Warnings({ topics }: { readonly topics: readonly Topic[] }) {
   const warnings = plan.value ? warningsAbout(plan.value, topics) : [];
   if (warnings.length === 0) return null;
   return (
-    <ul class="warnings" aria-label={answerWords.warnings}>
+    <ul class="warnings" aria-label={words.value.answers.warnings}>
       {warnings.map((warning) => (
         <li key={warning.id + warning.text} class={warning.severity}>
-          <b>{answerWords.severity[warning.severity]}.</b> {warning.text}
+          <b>{words.value.answers.severity[warning.severity]}.</b> {warning.text}
         </li>
       ))}
     </ul>
@@ -59,13 +59,13 @@ export function Wanting({ aside = null }: { readonly aside?: Aside | null }) {
     <div class="wanting">
       {shown.length > 0 && (
         <>
-          <p>{faultWords.summary(shown.length)}</p>
+          <p>{words.value.faults.summary(shown.length)}</p>
           <FieldLinks paths={shown} />
         </>
       )}
       {wanting.length > 0 && (
         <>
-          <p>{faultWords.wanted(wanting.length)}</p>
+          <p>{words.value.faults.wanted(wanting.length)}</p>
           <FieldLinks paths={wanting} />
         </>
       )}

@@ -12,7 +12,7 @@ import {
   spokenAnswer,
 } from "./answer-model.ts";
 import { Wanting, Warnings, Working } from "./answer-parts.tsx";
-import { answerWords, faultWords } from "./words.ts";
+import { planWords, words } from "./language.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
 export function DevelopmentAnswer() {
@@ -24,11 +24,11 @@ export function DevelopmentAnswer() {
       <p class="figure">
         {made ? (
           <>
-            <span>{stopped ? answerWords.stopped : answerWords.develop}</span>{" "}
+            <span>{stopped ? words.value.answers.stopped : words.value.answers.develop}</span>{" "}
             <strong>{writeClockTime(made.developmentSeconds)}</strong>
           </>
         ) : (
-          answerWords.none
+          words.value.answers.none
         )}
       </p>
       {made && (
@@ -49,15 +49,15 @@ export function MixAnswer() {
   return (
     <div class="answer">
       <p class="figure mix">
-        <span>{answerWords.mix}</span>{" "}
+        <span>{words.value.answers.mix}</span>{" "}
         <strong>
-          {stock} <small>{answerWords.stock}</small>
+          {stock} <small>{words.value.answers.stock}</small>
         </strong>
         {water && (
           <>
             {" + "}
             <strong>
-              {water} <small>{answerWords.water}</small>
+              {water} <small>{words.value.answers.water}</small>
             </strong>
             {" = "}
             <strong>{total}</strong>
@@ -76,13 +76,13 @@ export function BathsAnswer() {
   return (
     <div class="answer">
       <table class="schedule">
-        <caption>{answerWords.baths}</caption>
+        <caption>{words.value.answers.baths}</caption>
         <thead>
           <tr>
-            <th scope="col">{answerWords.bath}</th>
-            <th scope="col">{answerWords.time}</th>
-            <th scope="col">{answerWords.temperature}</th>
-            <th scope="col">{answerWords.moved}</th>
+            <th scope="col">{words.value.answers.bath}</th>
+            <th scope="col">{words.value.answers.time}</th>
+            <th scope="col">{words.value.answers.temperature}</th>
+            <th scope="col">{words.value.answers.moved}</th>
           </tr>
         </thead>
         <tbody>
@@ -96,7 +96,7 @@ export function BathsAnswer() {
           ))}
         </tbody>
       </table>
-      <Working about="baths" unlike={isTold} />
+      <Working about="baths" unlike={(line) => isTold(line, planWords.value)} />
     </div>
   );
 }
@@ -107,7 +107,7 @@ export function Announcer() {
   const sentence = useComputed(() => {
     if (worksheet.value && plan.value) return spokenAnswer(worksheet.value, plan.value);
     const { faults, wanting } = reading.value;
-    return faultWords.spoken(Object.keys(faults).length, wanting.length);
+    return words.value.faults.spoken(Object.keys(faults).length, wanting.length);
   }).value;
   const [said, say] = useState("");
   const [first] = useState(sentence);

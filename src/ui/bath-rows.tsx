@@ -5,9 +5,10 @@ import { type BathFacts, processBaths } from "../trade/baths.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { bathInUse } from "./candidate.ts";
 import { Choice, Field } from "./field.tsx";
+import { bathName } from "./field-names.ts";
 import { agitationParts } from "./fields.ts";
+import { words } from "./language.ts";
 import { More } from "./more.tsx";
-import { bathWords, fieldWords, more } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
 export function BathRows() {
@@ -44,7 +45,7 @@ function BathRow({ bath }: { readonly bath: BathFacts }) {
   return (
     <li>
       <fieldset class="row">
-        <legend>{bath.label}</legend>
+        <legend>{bathName(bath.id)}</legend>
         <div class="fields">
           <div class="field">
             <label class="tick">
@@ -55,17 +56,20 @@ function BathRow({ bath }: { readonly bath: BathFacts }) {
                   workOut.type(`${start}.use`, event.currentTarget.checked ? "yes" : "no")
                 }
               />
-              {fieldWords["baths.*.use"]?.label}
+              {words.value.fields["baths.*.use"].label}
             </label>
           </div>
           {used && (
             <Field
               path={`${start}.time`}
-              otherwise={bathWords.otherwise(writeClockTime(bath.seconds ?? 0))}
+              otherwise={words.value.answers.otherwise(writeClockTime(bath.seconds ?? 0))}
             />
           )}
           {used && (
-            <More summary={more.bath(bath.label)} holds={rarer.map((part) => `${start}.${part}`)}>
+            <More
+              summary={words.value.more.bath(bath.id)}
+              holds={rarer.map((part) => `${start}.${part}`)}
+            >
               <div class="fields">
                 <Field path={`${start}.temperature`} />
                 <Choice path={`${start}.afterwards`} width="middling" />
@@ -74,7 +78,7 @@ function BathRow({ bath }: { readonly bath: BathFacts }) {
               {bath.id === "wash" && <Exchange start={start} />}
               {bath.id === "fixer" && <ClearingTest start={start} />}
               {!bath.water && <Capacity start={start} />}
-              <p>{more.ownAgitation}</p>
+              <p>{words.value.more.ownAgitation}</p>
               <div class="fields">
                 {agitationParts.map((part) => (
                   <Field key={part} path={`${start}.agitation.${part}`} />

@@ -9,9 +9,9 @@ import {
   writeTimeOfDay,
 } from "../units/clock-time.ts";
 import type { Temperature } from "../units/temperature.ts";
-import { writeNumber } from "../units/written-number.ts";
 import { type Draft, filledRows } from "./draft.ts";
 import type { RowList } from "./fields.ts";
+import { typedFigure, writing } from "./language.ts";
 
 const day = 86_400;
 
@@ -85,8 +85,8 @@ export function withHands(draft: Draft, what: Timed, times: readonly number[]): 
   if (pace === null) return draft;
   return {
     ...draft,
-    [`tank.measured.${what}`]: times.map((time) => writeNumber(time, 1)).join(" "),
-    [timedField[what]]: `${writeNumber(pace.median, 1)} s`,
+    [`tank.measured.${what}`]: times.map((time) => writing.value.number(time, 1)).join(" "),
+    [timedField[what]]: `${writing.value.number(pace.median, 1)} s`,
   };
 }
 
@@ -110,7 +110,7 @@ export function withLeaflet(draft: Draft, rows: readonly LeafletRow[]): Draft {
     const start = `developer.leaflet[${at}]`;
     next[`${start}.temperature`] = textOf(temperature);
     next[`${start}.time`] = time;
-    next[`${start}.exposureIndex`] = exposureIndex === undefined ? "" : String(exposureIndex);
+    next[`${start}.exposureIndex`] = exposureIndex === undefined ? "" : typedFigure(exposureIndex);
   });
   const last = rows.at(-1)?.temperature;
   return last ? { ...next, "unit.temperature": "c" in last ? "c" : "f" } : next;
@@ -118,7 +118,9 @@ export function withLeaflet(draft: Draft, rows: readonly LeafletRow[]): Draft {
 
 /** As a person would type it, with every digit kept. */
 function textOf(temperature: Temperature): string {
-  return "c" in temperature ? `${temperature.c} °C` : `${temperature.f} °F`;
+  return "c" in temperature
+    ? `${typedFigure(temperature.c)} °C`
+    : `${typedFigure(temperature.f)} °F`;
 }
 
 function without(draft: Draft, list: RowList): Draft {

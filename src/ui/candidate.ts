@@ -2,9 +2,10 @@
 // Alone, because what was typed is gathered here and judged elsewhere.
 import { processBaths } from "../trade/baths.ts";
 import { type Draft, filledRows } from "./draft.ts";
+import { mayOf } from "./field-names.ts";
 import { isOptional, kindOf, rowLists } from "./fields.ts";
+import { words } from "./language.ts";
 import { readField } from "./read-field.ts";
-import { faultWords } from "./words.ts";
 
 /** Whether the draft has a bath in use: as ticked, else as its process has it. */
 export function bathInUse(draft: Draft, id: string): boolean {
@@ -41,12 +42,14 @@ export function gathered(draft: Draft): Gathered {
     if (kind === null || kind === "use" || text.trim() === "") continue;
     const reading = readField(kind, text, draft[`${path}@unit`] ?? "");
     if (reading.kind === "unread") {
-      if (matters(draft, path)) faults[path] = faultWords.holds(text.trim(), reading.may);
+      if (matters(draft, path))
+        faults[path] = words.value.faults.holds(text.trim(), mayOf(reading.may));
       continue;
     }
     setAt(candidate, path, reading.value);
-    if (reading.lent) meanings[path] = faultWords.lent(reading.meaning);
-    else if (!sameText(text, reading.meaning)) meanings[path] = faultWords.readAs(reading.meaning);
+    if (reading.lent) meanings[path] = words.value.faults.lent(reading.meaning);
+    else if (!sameText(text, reading.meaning))
+      meanings[path] = words.value.faults.readAs(reading.meaning);
   }
   completeStops(candidate);
   completeBaths(candidate, draft);

@@ -4,7 +4,7 @@ import type { ContrastTest } from "../trade/contrast.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { clockAxis, numberAxis } from "./curve-axes.ts";
 import type { CurveDrawing } from "./curve-model.ts";
-import { contrastWords as words } from "./curve-words.ts";
+import { fixed, lateWords } from "./language.ts";
 
 interface ContrastCurve {
   readonly tests: readonly ContrastTest[];
@@ -49,12 +49,16 @@ export function contrastDrawing(given: ContrastCurve): CurveDrawing {
   const highest = Math.max(...heights);
   // A limit that is far above all tests would flatten them; it is told in words then.
   const near = limit !== null && limit - highest <= (highest - Math.min(...heights)) / 2;
-  const up = numberAxis(words.up, near ? [...heights, limit] : heights, 0.1);
+  const up = numberAxis(
+    lateWords.value.contrastCurve.up,
+    near ? [...heights, limit] : heights,
+    0.1,
+  );
   return {
-    title: words.title,
+    title: lateWords.value.contrastCurve.title,
     says: said(given),
     across: clockAxis(
-      words.across,
+      lateWords.value.contrastCurve.across,
       [...tests.map(({ seconds }) => seconds), first, last],
       "across",
     ),
@@ -73,7 +77,9 @@ export function contrastDrawing(given: ContrastCurve): CurveDrawing {
           ]
         : []),
     ],
-    levels: near ? [{ along: "up", at: limit, label: words.limit(limit.toFixed(2)) }] : [],
+    levels: near
+      ? [{ along: "up", at: limit, label: lateWords.value.contrastCurve.limit(fixed(limit, 2)) }]
+      : [],
     bands: [],
   };
 }
@@ -81,22 +87,22 @@ export function contrastDrawing(given: ContrastCurve): CurveDrawing {
 function said({ tests, from, to, wanted, limit }: ContrastCurve): string {
   const inOrder = [...tests].sort((a, b) => a.seconds - b.seconds);
   const [first, last] = [inOrder[0], inOrder.at(-1)];
-  const count = words.tests(tests.length);
+  const count = lateWords.value.contrastCurve.tests(tests.length);
   const parts = [
     !first || !last
-      ? words.none
+      ? lateWords.value.contrastCurve.none
       : first === last
-        ? words.alone(count, written(first))
-        : words.from(count, written(first), written(last)),
+        ? lateWords.value.contrastCurve.alone(count, written(first))
+        : lateWords.value.contrastCurve.from(count, written(first), written(last)),
   ];
-  if (wanted) parts.push(words.wanted(written(wanted)));
+  if (wanted) parts.push(lateWords.value.contrastCurve.wanted(written(wanted)));
   if (wanted && (wanted.seconds < from - 0.5 || wanted.seconds > to + 0.5))
-    parts.push(words.beyond);
-  if (limit !== null) parts.push(words.most(limit.toFixed(2)));
+    parts.push(lateWords.value.contrastCurve.beyond);
+  if (limit !== null) parts.push(lateWords.value.contrastCurve.most(fixed(limit, 2)));
   return parts.join(" ");
 }
 
 /** `"0.62 at 8:30"`. */
 function written({ seconds, gradient }: ContrastTest): string {
-  return words.at(gradient.toFixed(2), writeClockTime(seconds));
+  return lateWords.value.contrastCurve.at(fixed(gradient, 2), writeClockTime(seconds));
 }

@@ -7,8 +7,8 @@ import {
   fahrenheitFromCelsius,
   type Temperature,
 } from "../units/temperature.ts";
-import { writeNumber } from "../units/written-number.ts";
 import type { Axis } from "./curve-model.ts";
+import { fixed, writing } from "./language.ts";
 
 /** Ticks that an axis may have, about: across, as many as have room for words. */
 const most = 7;
@@ -57,7 +57,7 @@ export function degreeAxis(label: string, values: readonly number[], like: Tempe
       .filter(Number.isInteger)
       .map(celsius)
       .filter((tick) => tick >= from && tick <= to),
-    write: (value) => writeNumber(shown(value)),
+    write: (value) => writing.value.number(shown(value)),
   };
 }
 
@@ -65,7 +65,7 @@ export function degreeAxis(label: string, values: readonly number[], like: Tempe
 export function numberAxis(label: string, values: readonly number[], leastSpan: number): Axis {
   const { from, to } = endsOf(values, leastSpan);
   const decimals = Math.max(0, -Math.floor(Math.log10(tickStep(from, to, most)) + 1e-9));
-  const write = (value: number) => `${value < 0 ? "−" : ""}${Math.abs(value).toFixed(decimals)}`;
+  const write = (value: number) => `${value < 0 ? "−" : ""}${fixed(Math.abs(value), decimals)}`;
   return { label, from, to, ticks: ticks(from, to, most), write };
 }
 

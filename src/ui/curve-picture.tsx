@@ -10,9 +10,9 @@ import {
   pictureOf,
   type Sign,
 } from "./curve-model.ts";
-import { curveWords } from "./curve-words.ts";
 import { lineHeight } from "./score-type.ts";
 import "./curve.css";
+import { lateWords } from "./language.ts";
 
 export function CurvePicture({ drawing }: { readonly drawing: CurveDrawing }) {
   const frame = useRef<HTMLElement>(null);
@@ -23,7 +23,7 @@ export function CurvePicture({ drawing }: { readonly drawing: CurveDrawing }) {
       <figcaption>{drawing.title}</figcaption>
       <svg
         role="img"
-        aria-label={curveWords.picture(drawing.title, drawing.says)}
+        aria-label={lateWords.value.curve.picture(drawing.title, drawing.says)}
         viewBox={`0 0 ${picture.width} ${picture.height}`}
         style={`--wide: ${picture.width}`}
       >

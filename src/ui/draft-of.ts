@@ -1,9 +1,9 @@
 // A worksheet in, the draft that a person would have typed for it out. The way back from the model,
 // alone because opening a file and starting from a demo need it, and reading does not.
 import type { Worksheet } from "../plan/worksheet.ts";
-import { writeNumber } from "../units/written-number.ts";
 import { blankRow, type Draft } from "./draft.ts";
 import { type FieldKind, kindOf, type RowList, rowLists } from "./fields.ts";
+import { typedFigure, writing } from "./language.ts";
 import { units } from "./read-field.ts";
 
 /** A worksheet as a person would have typed it: reading the draft gives the same worksheet back. */
@@ -71,18 +71,21 @@ function textOf(kind: FieldKind, value: unknown): string {
     case "volume": {
       const signs: { readonly [unit: string]: string } = units[kind];
       const [[unit, size] = ["", ""]] = Object.entries(value as object);
-      return `${size} ${signs[unit] ?? ""}`;
+      return `${typedFigure(Number(size))} ${signs[unit] ?? ""}`;
     }
     case "seconds":
-      return `${value} s`;
+      return `${typedFigure(Number(value))} s`;
     case "minutes":
-      return `${value} min`;
+      return `${typedFigure(Number(value))} min`;
     case "per-cent":
-      return `${writeNumber(Number(value) * 100, 6)} %`;
+      return `${writing.value.number(Number(value) * 100, 6)} %`;
     case "numbers":
-      return (value as readonly number[]).join(" ");
+      return (value as readonly number[]).map(typedFigure).join(" ");
     case "counts":
       return (value as readonly number[]).join(", ");
+    case "number":
+    case "signed":
+      return typedFigure(Number(value));
     default:
       return String(value);
   }

@@ -3,10 +3,9 @@
 import { useComputed } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
-import { benchChoices } from "./bench-words.ts";
 import { wordsOf } from "./field-names.ts";
 import { type FieldPattern, kindOf, patternOf } from "./fields.ts";
-import { choices, faultWords } from "./words.ts";
+import { words } from "./language.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
 export interface FieldProps {
@@ -153,7 +152,7 @@ function Why({ path, why, children }: WhyProps) {
           aria-controls={`${path}:why`}
           onClick={() => setAsked(!asked)}
         >
-          {faultWords.why}
+          {words.value.faults.why}
           <span class="unseen"> {wordsOf(path).label}</span>
         </button>
       )}
@@ -188,9 +187,7 @@ function describedBy(
 }
 
 function optionsOf(path: string): readonly (readonly [string, string])[] {
-  const options: Partial<Record<FieldPattern, { readonly [value: string]: string }>> = {
-    ...choices,
-    ...benchChoices,
-  };
+  const options: { readonly [pattern in FieldPattern]?: { readonly [value: string]: string } } =
+    words.value.choices;
   return Object.entries(options[patternOf(path) ?? "title"] ?? {});
 }

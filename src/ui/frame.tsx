@@ -2,11 +2,15 @@
 // comes with the page; the others are fetched when first opened.
 import type { ReadonlySignal } from "@preact/signals";
 import type { ComponentType } from "preact";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import type { LanguageStore } from "../logbook/language-store.ts";
+import { directionOf } from "./direction.ts";
 import type { GreetingProps } from "./greeting.tsx";
+import { language, words } from "./language.ts";
+import { LanguageChoice } from "./language-choice.tsx";
 import { Mark } from "./mark.tsx";
 import { type PlaceId, type PlaceProps, placeIds } from "./place.ts";
-import { frameWords, placeWords, program } from "./words.ts";
+import { writtenIn } from "./words/catalogues.ts";
 import { WorkOutPlace } from "./work-out.tsx";
 import type { WorkOut } from "./work-out-state.ts";
 
@@ -18,44 +22,52 @@ interface FrameProps extends GreetingProps {
   readonly place: ReadonlySignal<PlaceId>;
   readonly workOut: WorkOut;
   readonly fetches: Fetches;
+  readonly languageStore: LanguageStore;
 }
 
-export function Frame({ place, workOut, fetches, hearAPour }: FrameProps) {
+export function Frame({ place, workOut, fetches, languageStore, hearAPour }: FrameProps) {
   const here = place.value;
   const heading = useRef<HTMLHeadingElement>(null);
   const arrived = useRef(here);
+  const title = words.value.frame.title(words.value.places[here].name);
   useEffect(() => {
-    document.title = frameWords.title(here);
+    document.title = title;
     // Whoever listens to the page, or moves by keyboard, goes along; but not when the page first opens.
     if (arrived.current !== here) heading.current?.focus();
     arrived.current = here;
-  }, [here]);
+  }, [here, title]);
+  const spoken = writtenIn(language.value);
+  useLayoutEffect(() => {
+    document.documentElement.lang = spoken;
+    document.documentElement.dir = directionOf(spoken);
+  }, [spoken]);
   return (
     <div class="frame">
       <a class="skip" href="#page">
-        {frameWords.skip}
+        {words.value.frame.skip}
       </a>
       <header class="masthead">
         <p class="name">
           <Mark />
-          {program}
+          {words.value.frame.program}
         </p>
-        <nav class="places" aria-label={frameWords.places}>
+        <nav class="places" aria-label={words.value.frame.places}>
           <ul>
             {placeIds.map((id) => (
               <li key={id}>
                 <a href={`#${id}`} aria-current={id === here ? "page" : undefined}>
-                  <b class="place-name">{placeWords[id].name}</b>
-                  <span>{placeWords[id].hint}</span>
+                  <b class="place-name">{words.value.places[id].name}</b>
+                  <span>{words.value.places[id].hint}</span>
                 </a>
               </li>
             ))}
           </ul>
         </nav>
+        <LanguageChoice store={languageStore} workOut={workOut} />
       </header>
       <main id="page" class="place" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>
-          {placeWords[here].name}
+          {words.value.places[here].name}
         </h1>
         {here === "work-out" ? (
           <WorkOutPlace workOut={workOut} hearAPour={hearAPour} />
@@ -69,7 +81,7 @@ export function Frame({ place, workOut, fetches, hearAPour }: FrameProps) {
         )}
       </main>
       <footer class="colophon">
-        <p>{frameWords.colophon}</p>
+        <p>{words.value.frame.colophon}</p>
       </footer>
     </div>
   );
@@ -94,13 +106,13 @@ function Later({ fetch, worksheet, plan }: PlaceProps & { readonly fetch: Fetche
     case "here":
       return <fetched.Place worksheet={worksheet} plan={plan} />;
     case "on-its-way":
-      return <p role="status">{frameWords.opening}</p>;
+      return <p role="status">{words.value.frame.opening}</p>;
     case "lost":
       return (
         <div role="alert">
-          <p>{frameWords.notOpened}</p>
+          <p>{words.value.frame.notOpened}</p>
           <button type="button" onClick={begin}>
-            {frameWords.again}
+            {words.value.frame.again}
           </button>
         </div>
       );

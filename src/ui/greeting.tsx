@@ -1,7 +1,7 @@
 // The top of the first screen: what this is in one sentence, ten seconds of it to hear, and the way
 // to the run. The sound itself is a port.
 import { useState } from "preact/hooks";
-import { greeting } from "./words.ts";
+import { words } from "./language.ts";
 
 export interface GreetingProps {
   /** Resolves when the last sound has died; rejects where none can be made. */
@@ -25,18 +25,18 @@ export function Greeting({ hearAPour }: GreetingProps) {
 
   return (
     <div class="greeting">
-      <p class="lead">{greeting.says}</p>
+      <p class="lead">{words.value.greeting.says}</p>
       <div class="firsts">
         <button type="button" class="first" onClick={hear}>
-          {heard === "now" ? greeting.hearing : greeting.hear}
-          <span>{greeting.hearHint}</span>
+          {heard === "now" ? words.value.greeting.hearing : words.value.greeting.hear}
+          <span>{words.value.greeting.hearHint}</span>
         </button>
         <a class="first" href="#lights-out">
-          {greeting.begin}
-          <span>{greeting.beginHint}</span>
+          {words.value.greeting.begin}
+          <span>{words.value.greeting.beginHint}</span>
         </a>
       </div>
-      <p role="status">{heard === "not-at-all" && greeting.notHeard}</p>
+      <p role="status">{heard === "not-at-all" && words.value.greeting.notHeard}</p>
     </div>
   );
 }

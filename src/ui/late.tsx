@@ -1,7 +1,7 @@
 // A part of the page that is fetched when it is first shown, so that the first screen does not wait for it.
 import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
-import { lateWords } from "./bench-words.ts";
+import { words } from "./language.ts";
 
 /** Fetched once a page, however often it is shown; nothing stands in its place until it is there. */
 export function late<Props extends object>(
@@ -26,7 +26,7 @@ export function late<Props extends object>(
         shown = false;
       };
     }, []);
-    if (part === "failed") return <p>{lateWords.notFetched}</p>;
+    if (part === "failed") return <p>{words.value.latePart.notFetched}</p>;
     return part && <part.Part {...props} />;
   };
 }

@@ -2,11 +2,10 @@
 // Alone, because what of a leaflet is known and what is guessed must be told apart in one place.
 import { beyond, type TimeCurve, type TimePoint, timeAt } from "../trade/time-temperature.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { type Temperature, writeTenths } from "../units/temperature.ts";
-import { writeNumber } from "../units/written-number.ts";
+import type { Temperature } from "../units/temperature.ts";
 import { clockAxis, degreeAxis, unitOf } from "./curve-axes.ts";
 import type { CurveDrawing, Point } from "./curve-model.ts";
-import { leafletWords as words } from "./curve-words.ts";
+import { lateWords, writing } from "./language.ts";
 
 interface LeafletRow extends TimePoint {
   /** Out of line with the others. */
@@ -60,27 +59,41 @@ export function leafletDrawing(given: LeafletCurve): CurveDrawing {
       .filter(seen);
   };
   const lines = [
-    { stroke: "solid", points: along(coldest, warmest, 1), label: words.leaflet },
+    {
+      stroke: "solid",
+      points: along(coldest, warmest, 1),
+      label: lateWords.value.leafletCurve.leaflet,
+    },
     { stroke: "dashed", points: along(cold, coldest, 1) },
     { stroke: "dashed", points: along(warmest, warm, 1) },
     ...(factor === 1
       ? []
-      : [{ stroke: "dotted", points: along(cold, warm, factor), label: words.thisFilm } as const]),
+      : [
+          {
+            stroke: "dotted",
+            points: along(cold, warm, factor),
+            label: lateWords.value.leafletCurve.thisFilm,
+          } as const,
+        ]),
   ] as const;
   const drawn = lines.flatMap((line) => line.points);
-  const up = clockAxis(words.up, [...times, ...drawn.map(({ y }) => y)], "up");
+  const up = clockAxis(
+    lateWords.value.leafletCurve.up,
+    [...times, ...drawn.map(({ y }) => y)],
+    "up",
+  );
   const at = (point: TimePoint) => writtenPoint(point, like);
   return {
-    title: words.title,
+    title: lateWords.value.leafletCurve.title,
     says: said(given, known),
-    across: degreeAxis(words.across(unitOf(like)), [cold, warm], like),
+    across: degreeAxis(lateWords.value.leafletCurve.across(unitOf(like)), [cold, warm], like),
     up,
     lines: lines.filter((line) => line.points.length > 1),
     marks: [
       ...rows.map((row) => ({
         ...pointOf(row),
         ...(row.odd
-          ? ({ sign: "odd", label: words.outOfLine } as const)
+          ? ({ sign: "odd", label: lateWords.value.leafletCurve.outOfLine } as const)
           : ({ sign: "row" } as const)),
       })),
       ...(sought ? [{ ...pointOf(sought), sign: "sought", label: at(sought) } as const] : []),
@@ -88,7 +101,13 @@ export function leafletDrawing(given: LeafletCurve): CurveDrawing {
     ],
     levels:
       up.from < leastTime && leastTime < up.to
-        ? [{ along: "up", at: leastTime, label: words.least(writeClockTime(leastTime)) }]
+        ? [
+            {
+              along: "up",
+              at: leastTime,
+              label: lateWords.value.leafletCurve.least(writeClockTime(leastTime)),
+            },
+          ]
         : [],
     bands: [],
   };
@@ -100,18 +119,18 @@ function said(
 ): string {
   const inOrder = [...known].sort((a, b) => a.celsius - b.celsius);
   const [first, last] = [inOrder[0], inOrder.at(-1)];
-  const count = words.rows(known.length);
+  const count = lateWords.value.leafletCurve.rows(known.length);
   const odd = rows.filter((row) => row.odd).length;
   const at = (point: TimePoint) => writtenPoint(point, like);
   return [
     first && last && first !== last
-      ? words.from(count, at(first), at(last))
-      : first && words.alone(count, at(first)),
-    odd > 0 && words.odd(odd),
-    factor !== 1 && words.times(writeNumber(factor)),
-    words.today(at(today)),
-    beyond(known, today.celsius) && words.beyond,
-    sought && words.sought(at(sought)),
+      ? lateWords.value.leafletCurve.from(count, at(first), at(last))
+      : first && lateWords.value.leafletCurve.alone(count, at(first)),
+    odd > 0 && lateWords.value.leafletCurve.odd(odd),
+    factor !== 1 && lateWords.value.leafletCurve.times(writing.value.number(factor)),
+    lateWords.value.leafletCurve.today(at(today)),
+    beyond(known, today.celsius) && lateWords.value.leafletCurve.beyond,
+    sought && lateWords.value.leafletCurve.sought(at(sought)),
   ]
     .filter(Boolean)
     .join(" ");
@@ -119,7 +138,10 @@ function said(
 
 /** `"9:29 at 69 °F"`. */
 function writtenPoint({ celsius, seconds }: TimePoint, like: Temperature): string {
-  return words.at(writeClockTime(seconds), writeTenths(like, celsius));
+  return lateWords.value.leafletCurve.at(
+    writeClockTime(seconds),
+    writing.value.tenths(like, celsius),
+  );
 }
 
 function pointOf({ celsius, seconds }: TimePoint): Point {

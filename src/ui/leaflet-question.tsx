@@ -1,24 +1,25 @@
 // What does the leaflet say? Its rows typed or pasted, the bath's temperature, the answer with its
 // working, and the curve through the rows beside it.
 import { DevelopmentAnswer } from "./answers.tsx";
-import { benchMore, pasteWords } from "./bench-words.ts";
 import { Choice, Field } from "./field.tsx";
+import { withLateWords, words } from "./language.ts";
 import { late } from "./late.tsx";
 import { More } from "./more.tsx";
 import { Question } from "./question.tsx";
 import { Rows } from "./rows.tsx";
-import { more, questions } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
 const PasteLeaflet = late(async () => (await import("./paste-leaflet.tsx")).PasteLeaflet);
-const LeafletPicture = late(async () => (await import("./drawings.tsx")).LeafletPicture);
+const LeafletPicture = late(
+  async () => (await withLateWords(import("./drawings.tsx"))).LeafletPicture,
+);
 
 export function LeafletQuestion() {
   const worksheet = useWorkOut().worksheet.value;
   return (
     <Question
       id="developer"
-      asks={questions.developer}
+      asks={words.value.questions.developer}
       beside={worksheet && <LeafletPicture worksheet={worksheet} />}
     >
       <div class="fields">
@@ -35,7 +36,7 @@ export function LeafletQuestion() {
         )}
       </Rows>
       <details class="more">
-        <summary>{pasteWords.more}</summary>
+        <summary>{words.value.paste.more}</summary>
         <PasteLeaflet />
       </details>
       <div class="fields">
@@ -43,7 +44,7 @@ export function LeafletQuestion() {
         <Field path="developer.soughtTime" width="middling" />
       </div>
       <details class="more">
-        <summary>{more.leaflet}</summary>
+        <summary>{words.value.more.leaflet}</summary>
         <div class="fields">
           <Field path="developer.perDegree" />
           <Field path="developer.perStop.pull" />
@@ -54,7 +55,7 @@ export function LeafletQuestion() {
         </div>
       </details>
       <More
-        summary={benchMore.capacity}
+        summary={words.value.more.capacity}
         holds={["developer.filmsPerLitre", "developer.kept", "developer.replenishPerFilm"]}
       >
         <div class="fields">
@@ -63,7 +64,7 @@ export function LeafletQuestion() {
           <Field path="developer.replenishPerFilm" />
         </div>
       </More>
-      <More summary={benchMore.inTank} holds={["developer.readings["]}>
+      <More summary={words.value.more.inTank} holds={["developer.readings["]}>
         <Rows list="developer.readings">
           {(row) => (
             <>

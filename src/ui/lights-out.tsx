@@ -6,13 +6,11 @@ import type { Runs } from "../live/runs.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { writeTemperature } from "../units/temperature.ts";
 import { mixAnswer } from "./answer-model.ts";
 import type { PlaceProps } from "./place.ts";
 import { RunView, type RunViewPorts } from "./run-view.tsx";
-import { beforeRun } from "./run-words.ts";
-import { answerWords } from "./words.ts";
 import "./lights-out.css";
+import { lateWords, words, writing } from "./language.ts";
 
 export interface LightsOutPorts extends RunViewPorts {
   readonly runs: Runs;
@@ -44,7 +42,8 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
   if (sheet === null || made === null) {
     return (
       <p>
-        {beforeRun.noWorksheet} <a href="#work-out">{beforeRun.toWorkOut}</a>
+        {lateWords.value.beforeRun.noWorksheet}{" "}
+        <a href="#work-out">{lateWords.value.beforeRun.toWorkOut}</a>
       </p>
     );
   }
@@ -64,23 +63,23 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
 
   return (
     <div class="before-run">
-      <section aria-label={beforeRun.ahead}>
+      <section aria-label={lateWords.value.beforeRun.ahead}>
         <p class="lead">
-          {beforeRun.develop(
-            sheet.films.map((film) => film.label).join(", "),
+          {lateWords.value.beforeRun.develop(
+            lateWords.value.beforeRun.films(sheet.films.map((film) => film.label)),
             writeClockTime(made.developmentSeconds),
-            writeTemperature(sheet.developer.temperature),
+            writing.value.temperature(sheet.developer.temperature),
             made.baths.find(({ id }) => id === "developer")?.label ?? sheet.developer.label,
           )}{" "}
-          {beforeRun.mix(mixText(sheet, made))}
+          {lateWords.value.beforeRun.mix(mixText(sheet, made))}
         </p>
       </section>
       {stops.length > 0 && (
-        <section class="stops" aria-label={beforeRun.stops}>
-          <h2>{beforeRun.stops}</h2>
+        <section class="stops" aria-label={lateWords.value.beforeRun.stops}>
+          <h2>{lateWords.value.beforeRun.stops}</h2>
           {stops.map(({ text }) => (
             <p key={text}>
-              <b>{answerWords.severity.stop}.</b> {text}
+              <b>{words.value.answers.severity.stop}.</b> {text}
             </p>
           ))}
           <label>
@@ -89,23 +88,27 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
               checked={accepted}
               onChange={(event) => setAccepted(event.currentTarget.checked)}
             />
-            {beforeRun.accept}
+            {lateWords.value.beforeRun.accept}
           </label>
         </section>
       )}
       <button type="button" class="first" disabled={held} onClick={begin}>
-        {beginning === "now" ? beforeRun.fetching : beforeRun.begin}
-        <span>{beforeRun.beginHint}</span>
+        {beginning === "now" ? lateWords.value.beforeRun.fetching : lateWords.value.beforeRun.begin}
+        <span>{lateWords.value.beforeRun.beginHint}</span>
       </button>
-      <p role="status">{beginning === "failed" && beforeRun.failed}</p>
+      <p role="status">{beginning === "failed" && lateWords.value.beforeRun.failed}</p>
       <section>
-        <h2>{beforeRun.how}</h2>
+        <h2>{lateWords.value.beforeRun.how}</h2>
         <ul>
-          {[beforeRun.once, beforeRun.twice, beforeRun.clock, beforeRun.dark, beforeRun.volume].map(
-            (line) => (
-              <li key={line}>{line}</li>
-            ),
-          )}
+          {[
+            lateWords.value.beforeRun.once,
+            lateWords.value.beforeRun.twice,
+            lateWords.value.beforeRun.clock,
+            lateWords.value.beforeRun.dark,
+            lateWords.value.beforeRun.volume,
+          ].map((line) => (
+            <li key={line}>{line}</li>
+          ))}
         </ul>
       </section>
     </div>
@@ -114,5 +117,5 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
 
 function mixText(worksheet: Worksheet, plan: Plan): string {
   const { stock, water } = mixAnswer(worksheet, plan);
-  return answerWords.spokenMix(stock, water);
+  return words.value.answers.spokenMix(stock, water);
 }

@@ -3,7 +3,8 @@
 import { useState } from "preact/hooks";
 import { readLeafletText } from "../plan/leaflet-text.ts";
 import { withLeaflet } from "./bench-acts.ts";
-import { pasteWords as words } from "./bench-words.ts";
+import { mayOf } from "./field-names.ts";
+import { words } from "./language.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
 export function PasteLeaflet() {
@@ -18,15 +19,17 @@ export function PasteLeaflet() {
     const sound = faults.length === 0 && rows.length > 0;
     setTried(!sound);
     if (!sound) return;
-    workOut.put(withLeaflet(workOut.draft.value, rows), words.filled(rows.length));
+    workOut.put(withLeaflet(workOut.draft.value, rows), () =>
+      words.value.paste.filled(rows.length),
+    );
     setText("");
   }
 
   return (
     <div class="paste">
-      <label for="paste-leaflet">{words.label}</label>
+      <label for="paste-leaflet">{words.value.paste.label}</label>
       <p class="meaning" id="paste-leaflet:why">
-        {words.why}
+        {words.value.paste.why}
       </p>
       <textarea
         id="paste-leaflet"
@@ -40,13 +43,13 @@ export function PasteLeaflet() {
       <div id="paste-leaflet:faults" aria-live="polite">
         {shown.map(({ line, text: typed, may }) => (
           <p key={line} class="fault">
-            {words.fault(line, typed, may)}
+            {words.value.paste.fault(line, typed, mayOf(may))}
           </p>
         ))}
-        {empty && <p class="fault">{words.nothing}</p>}
+        {empty && <p class="fault">{words.value.paste.nothing}</p>}
       </div>
       <button type="button" onClick={fill}>
-        {words.fill}
+        {words.value.paste.fill}
       </button>
     </div>
   );

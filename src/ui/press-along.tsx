@@ -2,7 +2,8 @@
 // Past 200 lines because the press, the clock and the result are one screen.
 import type { Ref } from "preact";
 import { useEffect, useId, useLayoutEffect, useRef, useState } from "preact/hooks";
-import { isUneven, paceOf } from "../trade/hands.ts";
+import { isUneven, type Pace, paceOf } from "../trade/hands.ts";
+import { fixed, lateWords } from "./language.ts";
 import {
   again,
   isFresh,
@@ -18,7 +19,6 @@ import {
   turns,
 } from "./press-along-model.ts";
 import { isOnOther, pressOf, WetDialog } from "./wet-dialog.tsx";
-import { pressAlongWords as words } from "./wet-words.ts";
 
 interface PressAlongProps {
   readonly what: Measured;
@@ -49,7 +49,7 @@ export function PressAlong({ what, now, keep, leave, often = everyFrame }: Press
 
   return (
     <WetDialog
-      label={words.name[what]}
+      label={lateWords.value.pressAlong.name[what]}
       leave={leave}
       keys={(event) => {
         if (event.key !== "Enter" && event.key !== " ") return false;
@@ -84,14 +84,14 @@ export function PressAlong({ what, now, keep, leave, often = everyFrame }: Press
           aria-disabled={along.presses.length === 0}
           onClick={() => change(takeBack)}
         >
-          {words.takeBack}
+          {lateWords.value.pressAlong.takeBack}
         </button>
         <button type="button" onClick={() => isFresh(along, now()) && leave()}>
-          {words.leave}
+          {lateWords.value.pressAlong.leave}
         </button>
       </div>
       <p class="unseen" role="status">
-        {words.status(what, stage, timesOf(along).at(-1) ?? null)}
+        {statusOf(what, stage, timesOf(along).at(-1) ?? null)}
       </p>
     </WetDialog>
   );
@@ -120,11 +120,15 @@ function PressTarget({ what, stage, press, main, now, often }: PressTargetProps)
       {...pressOf((event) => press(ago(event)))}
     >
       <span class="wet-advice" id={advice}>
-        {words.advice[what]}
+        {lateWords.value.pressAlong.advice[what]}
       </span>
-      <span class="wet-turn">{words.turn(stage.turn)}</span>
+      <span class="wet-turn">{lateWords.value.pressAlong.turn(stage.turn, turns)}</span>
       <span class="wet-next" id={next}>
-        {(stage.kind === "running" ? words.end : words.begin)[what]}
+        {
+          (stage.kind === "running"
+            ? lateWords.value.pressAlong.end
+            : lateWords.value.pressAlong.begin)[what]
+        }
       </span>
       {stage.kind === "running" ? (
         <Running since={stage.since} now={now} often={often} />
@@ -145,8 +149,8 @@ function Running({ since, now, often }: RunningProps) {
 }
 
 const Clock = ({ time, still = false }: { readonly time: number; readonly still?: boolean }) => {
-  const text = words.seconds(time);
-  const style = { "--signs": Math.max(text.length, words.seconds(10).length) };
+  const text = seconds(time);
+  const style = { "--signs": Math.max(text.length, seconds(10).length) };
   return (
     <span class={still ? "wet-clock still" : "wet-clock"} style={style} aria-hidden="true">
       {text}
@@ -167,29 +171,56 @@ function Result({ along, keep, again, main }: ResultProps) {
   if (pace === null) throw new Error("a result of no times");
   return (
     <div class="wet-result">
-      <p class="wet-turn">{words.measured[along.what]}</p>
-      <p class="wet-next">{words.median(pace)}</p>
-      <p class="wet-spread">{words.spread(pace, isUneven(pace))}</p>
+      <p class="wet-turn">{lateWords.value.pressAlong.measured[along.what]}</p>
+      <p class="wet-next">{lateWords.value.pressAlong.median(seconds(pace.median))}</p>
+      <p class="wet-spread">{spreadOf(pace)}</p>
       <div class="wet-keys">
         <button type="button" class="wet-first" ref={main} onClick={() => keep(times)}>
-          {words.keep(pace)}
+          {lateWords.value.pressAlong.keep(seconds(pace.median))}
         </button>
         <button type="button" onClick={again}>
-          {words.again}
+          {lateWords.value.pressAlong.again}
         </button>
       </div>
     </div>
   );
 }
 
+/** Always a tenth: what was measured to a tenth is read as such. */
+function seconds(time: number): string {
+  return lateWords.value.pressAlong.seconds(fixed(time, 1));
+}
+
+function spreadOf(pace: Pace): string {
+  const { alike, even, uneven } = lateWords.value.pressAlong;
+  if (pace.spread < 0.05) return alike;
+  // The unit stays on the line of its number.
+  return (isUneven(pace) ? uneven : even)(seconds(pace.spread).replace(" ", "\u00a0"));
+}
+
+/** Told to those who listen to the page, after each press. */
+function statusOf(what: Measured, stage: Stage, last: number | null): string {
+  const { status } = lateWords.value.pressAlong;
+  switch (stage.kind) {
+    case "ready":
+      return last === null ? "" : status.begin(seconds(last), what);
+    case "running":
+      return status.end(what);
+    case "done":
+      return last === null ? "" : status.done(seconds(last));
+  }
+}
+
 /** A place for each of the three, so that nothing moves as they come. */
 function Times({ along }: { readonly along: Pressed }) {
   const times = timesOf(along);
   return (
-    <ol class="wet-times" aria-label={words.times}>
+    <ol class="wet-times" aria-label={lateWords.value.pressAlong.times}>
       {Array.from({ length: turns }, (_, turn) => {
         const time = times[turn];
-        return <li key={turn}>{time === undefined ? words.none : words.seconds(time)}</li>;
+        return (
+          <li key={turn}>{time === undefined ? lateWords.value.pressAlong.none : seconds(time)}</li>
+        );
       })}
     </ol>
   );

@@ -3,12 +3,11 @@
 import { readTypedTime, writeClockTime } from "../units/clock-time.ts";
 import { readFilmSize } from "../units/film-size.ts";
 import { readDilution, writeDilution } from "../units/parts.ts";
-import { readTypedTemperature, writeTemperature } from "../units/temperature.ts";
+import { readTypedTemperature } from "../units/temperature.ts";
 import { numberFrom, plainText, type Reading } from "../units/typed-text.ts";
-import { readTypedVolume, writeVolume } from "../units/volume.ts";
-import { writeNumber } from "../units/written-number.ts";
+import { readTypedVolume } from "../units/volume.ts";
 import type { FieldKind } from "./fields.ts";
-import { faultWords } from "./words.ts";
+import { words, writing } from "./language.ts";
 
 /** `meaning` is the value as this program writes it; `lent` says that its unit was not typed. */
 export type FieldReading = Reading<{
@@ -41,12 +40,12 @@ export function readField(kind: FieldKind, typed: string, lent: string): FieldRe
     case "temperature": {
       const { reading, bare } = withUnitLent(readTypedTemperature, typed, unitSign(kind, lent));
       if (reading.kind === "unread") return reading;
-      return read(reading.temperature, writeTemperature(reading.temperature), bare);
+      return read(reading.temperature, writing.value.temperature(reading.temperature), bare);
     }
     case "volume": {
       const { reading, bare } = withUnitLent(readTypedVolume, typed, unitSign(kind, lent));
       if (reading.kind === "unread") return reading;
-      return read(reading.volume, writeVolume(reading.volume), bare);
+      return read(reading.volume, writing.value.volume(reading.volume), bare);
     }
     case "time": {
       const reading = readTypedTime(typed);
@@ -55,11 +54,11 @@ export function readField(kind: FieldKind, typed: string, lent: string): FieldRe
       return read(time, time);
     }
     case "seconds":
-      return readSpan(typed, 1, "s", faultWords.seconds);
+      return readSpan(typed, 1, "s", words.value.faults.seconds);
     case "minutes":
-      return readSpan(typed, 60, "min", faultWords.minutes);
+      return readSpan(typed, 60, "min", words.value.faults.minutes);
     case "number":
-      return readNumber(typed, faultWords.number);
+      return readNumber(typed, words.value.faults.number);
     case "signed":
       return readSigned(typed);
     case "numbers":
@@ -67,7 +66,7 @@ export function readField(kind: FieldKind, typed: string, lent: string): FieldRe
     case "number-choice":
       return read(Number(typed), typed.trim());
     case "per-cent": {
-      const reading = readNumber(typed.replace(/ ?%$/, ""), faultWords.perCent);
+      const reading = readNumber(typed.replace(/ ?%$/, ""), words.value.faults.perCent);
       if (reading.kind === "unread") return reading;
       return read(Number(reading.value) / 100, `${reading.meaning} %`);
     }
@@ -75,7 +74,7 @@ export function readField(kind: FieldKind, typed: string, lent: string): FieldRe
       const counts = typed.split(/[\s,;+]+/).filter((part) => part !== "");
       return counts.every((part) => /^\d{1,3}$/.test(part))
         ? read(counts.map(Number), counts.join(", "))
-        : { kind: "unread", may: faultWords.counts };
+        : { kind: "unread", may: words.value.faults.counts };
     }
     case "size": {
       const reading = readFilmSize(typed);
@@ -84,8 +83,8 @@ export function readField(kind: FieldKind, typed: string, lent: string): FieldRe
     case "dilution": {
       const reading = readDilution(typed);
       if (reading.kind === "unread") return reading;
-      const dilution = writeDilution(reading.dilution);
-      return read(dilution, dilution);
+      const meaning = writing.value.dilution(reading.dilution, words.value.answers.stock);
+      return read(writeDilution(reading.dilution), meaning);
     }
   }
 }
@@ -120,13 +119,13 @@ function readSpan(typed: string, unit: number, sign: string, may: string): Field
   const time = readTypedTime(typed);
   if (time.kind === "unread") return { kind: "unread", may };
   const value = time.seconds / unit;
-  return read(value, `${writeNumber(value, 4)} ${sign}`);
+  return read(value, `${writing.value.number(value, 4)} ${sign}`);
 }
 
 /** A logarithm may lie below 0. */
 function readSigned(typed: string): FieldReading {
   const below = /^\s*[-−–]/.test(typed);
-  const size = readNumber(typed.replace(/^\s*[-−–+]/, ""), faultWords.number);
+  const size = readNumber(typed.replace(/^\s*[-−–+]/, ""), words.value.faults.number);
   if (size.kind === "unread" || !below || size.value === 0) return size;
   return read(-Number(size.value), `−${size.meaning}`);
 }
@@ -137,7 +136,7 @@ function readNumbers(typed: string): FieldReading {
   const readings = typed
     .split(parting)
     .filter((part) => part !== "")
-    .map((part) => readNumber(part, faultWords.numbers));
+    .map((part) => readNumber(part, words.value.faults.numbers));
   const fault = readings.find((it) => it.kind === "unread");
   if (fault) return fault;
   const all = readings.flatMap((it) => (it.kind === "read" ? [it] : []));
@@ -151,5 +150,7 @@ function readNumber(typed: string, may: string): FieldReading {
   const plain = plainText(typed, may);
   if (plain.kind === "unread") return plain;
   const value = numberFrom(plain.text);
-  return Number.isFinite(value) ? read(value, writeNumber(value, 4)) : { kind: "unread", may };
+  return Number.isFinite(value)
+    ? read(value, writing.value.number(value, 4))
+    : { kind: "unread", may };
 }

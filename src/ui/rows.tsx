@@ -5,7 +5,7 @@ import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import { rowCount } from "./draft.ts";
 import { isOptional, type RowList, rowParts } from "./fields.ts";
-import { rowWords } from "./words.ts";
+import { words } from "./language.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
 interface RowsProps {
@@ -19,13 +19,13 @@ export function Rows({ list, children }: RowsProps) {
   const count = useComputed(() => rowCount(workOut.draft.value, list)).value;
   const add = useRef<HTMLButtonElement>(null);
   const fault = useComputed(() => workOut.reading.value.faults[list]).value;
-  const words = rowWords[list];
+  const called = words.value.rows[list];
   return (
     <div class="rows">
       {Array.from({ length: count }, (_, at) => (
         // A row is known by its place: its texts move with it when another is taken out.
         <fieldset key={`${list}[${at}]`} class="row">
-          <legend>{words.one(at + 1)}</legend>
+          <legend>{called.one(at + 1)}</legend>
           <div class="fields">
             {children(`${list}[${at}]`)}
             {(count > 1 || isOptional(list)) && (
@@ -38,8 +38,8 @@ export function Rows({ list, children }: RowsProps) {
                     add.current?.focus();
                   }}
                 >
-                  {rowWords.remove}
-                  <span class="unseen"> {words.one(at + 1)}</span>
+                  {words.value.rows.remove}
+                  <span class="unseen"> {called.one(at + 1)}</span>
                 </button>
               </div>
             )}
@@ -59,7 +59,7 @@ export function Rows({ list, children }: RowsProps) {
           );
         }}
       >
-        {words.add}
+        {called.add}
       </button>
     </div>
   );

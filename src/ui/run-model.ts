@@ -2,15 +2,9 @@
 import type { Position } from "../live/position.ts";
 import { saidBefore } from "../live/where.ts";
 import type { Deed } from "../process/moments.ts";
-import { processBaths } from "../trade/baths.ts";
+import type { Method } from "../trade/method.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { agitateWords, deedWords, duringRun } from "./run-words.ts";
-
-const bathNames = new Map(
-  Object.values(processBaths)
-    .flat()
-    .map(({ id, label }) => [id, label.toLowerCase()]),
-);
+import { lateWords } from "./language.ts";
 
 export type RunScreen =
   | {
@@ -34,9 +28,9 @@ export type RunScreen =
     }
   | { readonly kind: "over"; readonly dark: boolean; readonly says: readonly string[] };
 
-export function runScreenOf(position: Position, method: string): RunScreen {
+export function runScreenOf(position: Position, method: Method): RunScreen {
   const deed = (of: Deed) =>
-    of === "agitate" ? (agitateWords[method] ?? deedWords.agitate) : deedWords[of];
+    of === "agitate" ? lateWords.value.moves[method] : lateWords.value.runDeeds[of];
   switch (position.kind) {
     case "timed": {
       const { section, doing, ahead, left } = position;
@@ -49,7 +43,9 @@ export function runScreenOf(position: Position, method: string): RunScreen {
         next: first === undefined ? null : deed(first.deed),
         nextIn: first === undefined ? "" : countdown(first.in),
         after:
-          second === undefined ? null : duringRun.after(deed(second.deed), countdown(second.in)),
+          second === undefined
+            ? null
+            : lateWords.value.duringRun.after(deed(second.deed), countdown(second.in)),
         left: countdown(doing === null ? (first?.in ?? left) : left),
         leftLabel: leftLabel(doing, position.bath),
       };
@@ -72,9 +68,9 @@ export function runScreenOf(position: Position, method: string): RunScreen {
 }
 
 function leftLabel(doing: Deed | null, bath: string | null): string {
-  if (doing === null) return duringRun.untilPour;
-  if (doing === "pour-out") return duringRun.emptying;
-  return duringRun.leftIn(bathNames.get(bath ?? "") ?? "");
+  if (doing === null) return lateWords.value.duringRun.untilPour;
+  if (doing === "pour-out") return lateWords.value.duringRun.emptying;
+  return lateWords.value.duringRun.leftIn(bath ?? "");
 }
 
 const said = (cues: readonly { readonly says?: string }[]): readonly string[] =>

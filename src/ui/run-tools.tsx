@@ -2,9 +2,9 @@
 // small, since nobody with wet hands should meet them by chance.
 import { useState } from "preact/hooks";
 import type { Detail, Session } from "../live/runs.ts";
+import { lateWords } from "./language.ts";
 import type { RunScreen } from "./run-model.ts";
 import type { RunViewPorts } from "./run-view.tsx";
-import { duringRun } from "./run-words.ts";
 
 /** From one detail to the next; after the least, all again. */
 const less: { readonly [detail in Detail]: Detail } = {
@@ -25,29 +25,33 @@ export function RunTools({ session, ports, kind }: RunToolsProps) {
     <div class="guided-tools">
       {leaving ? (
         <>
-          <p>{kind === "timed" ? duringRun.leaveTimed : duringRun.leaveWaiting}</p>
+          <p>
+            {kind === "timed"
+              ? lateWords.value.duringRun.leaveTimed
+              : lateWords.value.duringRun.leaveWaiting}
+          </p>
           <button type="button" onClick={ports.leave}>
-            {duringRun.leave}
+            {lateWords.value.duringRun.leave}
           </button>
           <button type="button" onClick={() => setLeaving(false)}>
-            {duringRun.stay}
+            {lateWords.value.duringRun.stay}
           </button>
         </>
       ) : (
         <>
           <button type="button" onClick={() => session.run.where()}>
-            {duringRun.where}
+            {lateWords.value.duringRun.where}
           </button>
           {kind !== "over" && (
             <button type="button" onClick={() => ports.say(less[session.detail])}>
-              {duringRun.say[session.detail]}
+              {lateWords.value.duringRun.say[session.detail]}
             </button>
           )}
           <button
             type="button"
             onClick={() => (kind === "over" ? ports.leave() : setLeaving(true))}
           >
-            {duringRun.leave}
+            {lateWords.value.duringRun.leave}
           </button>
         </>
       )}

@@ -2,10 +2,10 @@
 // In a dark section every pixel is black, the pointer too; what can be pressed is still there.
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Detail, Session } from "../live/runs.ts";
+import { lateWords } from "./language.ts";
 import { isPress } from "./press-events.ts";
 import { type RunScreen, runScreenOf } from "./run-model.ts";
 import { RunTools } from "./run-tools.tsx";
-import { duringRun } from "./run-words.ts";
 
 export interface RunViewPorts {
   /** How much is said in what is left. */
@@ -65,12 +65,12 @@ export function RunView({ session, ports }: Props) {
       ref={view}
       class={dark ? "guided dark" : "guided"}
       role="dialog"
-      aria-label={duringRun.name}
+      aria-label={lateWords.value.duringRun.name}
     >
       <button
         type="button"
         class="guided-press"
-        aria-label={dark ? duringRun.press : undefined}
+        aria-label={dark ? lateWords.value.duringRun.press : undefined}
         onPointerDown={(event) => {
           if (event.isPrimary && event.button === 0) run.press(ago(event));
         }}
@@ -81,15 +81,15 @@ export function RunView({ session, ports }: Props) {
       >
         {!dark && (
           <>
-            <Shown screen={screen} />
-            <span class="unseen">{duringRun.press}</span>
+            <Shown screen={screen} spoken={session.timeline.voice.language} />
+            <span class="unseen">{lateWords.value.duringRun.press}</span>
           </>
         )}
       </button>
       {screen.kind === "over" && (
         <p class="guided-over">
           <button type="button" onClick={ports.toWriteUp}>
-            {duringRun.toWriteUp}
+            {lateWords.value.duringRun.toWriteUp}
           </button>
         </p>
       )}
@@ -115,21 +115,30 @@ function useScreen(session: Session, ports: RunViewPorts): RunScreen {
       ),
     [session, ports],
   );
+  const inForce = lateWords.value;
+  useEffect(() => setScreen(read), [inForce]);
   return screen;
 }
 
-function Shown({ screen }: { readonly screen: RunScreen }) {
+interface ShownProps {
+  readonly screen: RunScreen;
+  /** Language of the voice, as a tag: in it steps are named, and it is written out what was said. */
+  readonly spoken: string;
+}
+
+function Shown({ screen, spoken }: ShownProps) {
   switch (screen.kind) {
     case "timed":
       return (
         <span class="guided-timed">
           <span class="guided-now">
-            {screen.title}
-            {screen.now !== null && ` · ${duringRun.now}: ${screen.now}`}
+            <span lang={spoken}>{screen.title}</span>
+            {screen.now !== null && ` · ${lateWords.value.duringRun.now(screen.now)}`}
           </span>
           {screen.next !== null && (
             <span class="guided-next">
-              {screen.next} <span class="guided-in">{duringRun.in(screen.nextIn)}</span>
+              {screen.next}{" "}
+              <span class="guided-in">{lateWords.value.duringRun.in(screen.nextIn)}</span>
             </span>
           )}
           <span class="guided-left" style={{ "--digits": screen.left.length }}>
@@ -142,25 +151,34 @@ function Shown({ screen }: { readonly screen: RunScreen }) {
     case "waiting":
       return (
         <span class="guided-waiting">
-          {screen.title !== null && <span class="guided-now">{screen.title}</span>}
-          <Said lines={screen.says} />
-          <span class="guided-next">{duringRun.waiting}</span>
-          <span class="guided-then">{duringRun.waitingFor(screen.next)}</span>
+          {screen.title !== null && (
+            <span class="guided-now" lang={spoken}>
+              {screen.title}
+            </span>
+          )}
+          <Said lines={screen.says} spoken={spoken} />
+          <span class="guided-next">{lateWords.value.duringRun.waiting}</span>
+          <span class="guided-then">{lateWords.value.duringRun.waitingFor(screen.next)}</span>
         </span>
       );
     case "over":
       return (
         <span class="guided-waiting">
-          <Said lines={screen.says} />
-          <span class="guided-next">{duringRun.over}</span>
-          <span class="guided-then">{duringRun.overHint}</span>
+          <Said lines={screen.says} spoken={spoken} />
+          <span class="guided-next">{lateWords.value.duringRun.over}</span>
+          <span class="guided-then">{lateWords.value.duringRun.overHint}</span>
         </span>
       );
   }
 }
 
-const Said = ({ lines }: { readonly lines: readonly string[] }) => (
-  <span class="guided-said">
+interface SaidProps {
+  readonly lines: readonly string[];
+  readonly spoken: string;
+}
+
+const Said = ({ lines, spoken }: SaidProps) => (
+  <span class="guided-said" lang={spoken}>
     {lines.map((line) => (
       <span key={line}>{line} </span>
     ))}

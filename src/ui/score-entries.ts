@@ -4,7 +4,7 @@ import type { Moment } from "../process/moments.ts";
 import type { Section } from "../timeline/score.ts";
 import type { Method } from "../trade/method.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { deedWords, turnsInWords } from "./walk-words.ts";
+import { lateWords } from "./language.ts";
 
 export interface Entry {
   /** Seconds from the press. */
@@ -14,14 +14,8 @@ export interface Entry {
   readonly says: readonly string[];
 }
 
-export interface Naming {
-  readonly method: Method;
-  /** What a bath is called within a sentence. */
-  readonly bath: (id: string) => string;
-}
-
 /** In order of time. A bout's inversions are one entry; what happens at one time is another one. */
-export function entriesOf(section: Section, naming: Naming): readonly Entry[] {
+export function entriesOf(section: Section, method: Method): readonly Entry[] {
   const byTime = new Map<number, { hands: string[]; says: string[] }>();
   const at = (seconds: number) => {
     const found = byTime.get(seconds) ?? { hands: [], says: [] };
@@ -29,7 +23,7 @@ export function entriesOf(section: Section, naming: Naming): readonly Entry[] {
     return found;
   };
   for (const [i, moment] of section.moments.entries()) {
-    const deed = deedOf(section.moments, i, naming);
+    const deed = deedOf(section.moments, i, method);
     if (deed !== null) at(moment.at).hands.push(deed);
   }
   for (const cue of section.cues) if (cue.says !== undefined) at(cue.at).says.push(cue.says);
@@ -37,37 +31,39 @@ export function entriesOf(section: Section, naming: Naming): readonly Entry[] {
     .toSorted(([a], [b]) => a - b)
     .map(([seconds, { hands, says }]) => ({
       at: seconds,
-      hands: hands.length === 0 ? null : hands.join(", "),
+      hands: hands.length === 0 ? null : lateWords.value.deeds.joined(hands),
       says,
     }));
 }
 
-function deedOf(moments: readonly Moment[], i: number, naming: Naming): string | null {
+function deedOf(moments: readonly Moment[], i: number, method: Method): string | null {
   const moment = moments[i];
   if (moment === undefined) return null;
-  const bath = moment.bath === null ? "" : naming.bath(moment.bath);
+  const bath = moment.bath ?? "";
   switch (moment.do) {
     case "pour-in":
-      return deedWords.pourIn(bath);
+      return lateWords.value.deeds.pourIn(bath);
     case "full":
-      return deedWords.full;
+      return lateWords.value.deeds.full;
     case "agitate": {
       let end = i + 1;
       while (moments[end]?.do === "invert") end += 1;
-      const turns = turnsInWords[naming.method](end - i - 1);
+      const turns = lateWords.value.turnsInWords[method](end - i - 1);
       const until = moments[end]?.at;
-      return until === undefined ? turns : deedWords.until(turns, writeClockTime(until));
+      return until === undefined
+        ? turns
+        : lateWords.value.deeds.until(turns, writeClockTime(until));
     }
     case "invert":
       return null;
     case "rest":
-      return deedWords.rest;
+      return lateWords.value.deeds.rest;
     case "tap":
-      return deedWords.tap(moment.count ?? 1);
+      return lateWords.value.deeds.tap(moment.count ?? 1);
     case "pour-out":
-      return deedWords.pourOut(bath);
+      return lateWords.value.deeds.pourOut(bath);
     case "empty":
-      return deedWords.empty;
+      return lateWords.value.deeds.empty;
   }
 }
 

@@ -3,10 +3,10 @@
 import type { Moment } from "../process/moments.ts";
 import type { Method } from "../trade/method.ts";
 import { writeClockTime } from "../units/clock-time.ts";
+import { lateWords } from "./language.ts";
 import type { Span } from "./score-ink.ts";
 import type { Note, Numbered, Stroke } from "./score-shape.ts";
 import { textWidth } from "./score-type.ts";
-import { scoreWords, turnsInScore } from "./walk-words.ts";
 
 /** Of a bout longer than this, only the beginning and the end are drawn, in inversions. */
 const LONG_BOUT = 26;
@@ -120,18 +120,18 @@ export function named(
     case "pour-in":
     case "pour-out":
     case "empty":
-      return { at, name: scoreWords[moment.do], clock };
+      return { at, name: lateWords.value.score[moment.do], clock };
     case "agitate": {
       let end = i + 1;
       while (moments[end]?.[1].do === "invert") end += 1;
-      return { at, name: turnsInScore[method](end - i - 1), clock };
+      return { at, name: lateWords.value.turnsInScore[method](end - i - 1), clock };
     }
     case "full":
-      return { at, name: beside(1, "agitate") ? null : scoreWords.full, clock };
+      return { at, name: beside(1, "agitate") ? null : lateWords.value.score.full, clock };
     case "rest":
-      return { at, name: beside(1, "tap") ? null : scoreWords.rest, clock };
+      return { at, name: beside(1, "tap") ? null : lateWords.value.score.rest, clock };
     case "tap":
-      return { at, name: scoreWords.tap(moment.count ?? 1), clock: null };
+      return { at, name: lateWords.value.score.tap(moment.count ?? 1), clock: null };
     case "invert":
       return { at, name: null, clock: null };
   }

@@ -1,18 +1,27 @@
 // How to read the score: each of its signs with what it stands for.
 import type { ComponentChildren } from "preact";
+import { lateWords } from "./language.ts";
 import { Bath, Border, Flag, Sign } from "./score-marks.tsx";
 import type { Tick } from "./score-shape.ts";
-import { scoreWords } from "./walk-words.ts";
+import type { LateWords } from "./words/words.ts";
 
 /** Units around every sign. */
 const [WIDE, HIGH] = [92, 72];
 
 const tick = (kind: Tick["kind"], tone: string, x: number): Tick => ({ cue: 0, kind, tone, x });
 
-const signs: readonly (readonly [keyof typeof scoreWords.keys, ComponentChildren])[] = [
+type Key = keyof LateWords["score"]["keys"];
+
+const signsOf = ({
+  example,
+}: LateWords["score"]): readonly (readonly [Key, ComponentChildren])[] => [
   [
     "words",
-    <Flag key="words" bar={-6} word={{ cue: 0, x: 6, spoken: 44, lines: ["Ready"], y: -42 }} />,
+    <Flag
+      key="words"
+      bar={-6}
+      word={{ cue: 0, x: 6, spoken: 44, lines: [example.words], y: -42 }}
+    />,
   ],
   ["count", [10, 24, 38].map((x) => <Sign key={x} tick={tick("count-in", "count", x)} y={-20} />)],
   [
@@ -58,7 +67,7 @@ const signs: readonly (readonly [keyof typeof scoreWords.keys, ComponentChildren
         ]}
       />,
       <text key="length" class="name" x={27} y={-20}>
-        17 s
+        {example.fold}
       </text>,
     ],
   ],
@@ -85,14 +94,14 @@ const signs: readonly (readonly [keyof typeof scoreWords.keys, ComponentChildren
 export function ScoreKey() {
   return (
     <details class="score-key">
-      <summary>{scoreWords.key}</summary>
+      <summary>{lateWords.value.score.key}</summary>
       <ul class="score">
-        {signs.map(([key, sign]) => (
+        {signsOf(lateWords.value.score).map(([key, sign]) => (
           <li key={key}>
             <svg viewBox={`0 ${-HIGH} ${WIDE} ${HIGH + 4}`} aria-hidden="true">
               {sign}
             </svg>
-            {scoreWords.keys[key]}
+            {lateWords.value.score.keys[key]}
           </li>
         ))}
       </ul>

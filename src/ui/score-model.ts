@@ -8,14 +8,13 @@ import type { Moment } from "../process/moments.ts";
 import type { Cue, Section } from "../timeline/score.ts";
 import type { Method } from "../trade/method.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { writeNumber } from "../units/written-number.ts";
+import { lateWords, writing } from "./language.ts";
 import { placedNotes } from "./score-hands.ts";
 import { type FoldedSpan, type OpenSpan, spansOf } from "./score-ink.ts";
 import { inksOf, type Part, type Passage, partsOf, passagesOf } from "./score-parts.ts";
 import type { FoldedStretch, Numbered, ScoreSystem, Stretch, Stroke } from "./score-shape.ts";
 import { lineHeight } from "./score-type.ts";
 import { placedWords } from "./score-words.ts";
-import { scoreWords } from "./walk-words.ts";
 
 /** Seconds with nothing to draw, from which a fold is shorter than the time it stands for. */
 const FOLD = 7;
@@ -120,7 +119,7 @@ function foldOf(
   const shown = FOLD_SIDE / scale;
   const turns = moments.filter(([, moment]) => moment.do === "invert").length;
   const seconds = to - from;
-  const time = seconds < 90 ? `${writeNumber(seconds, 0)} s` : writeClockTime(seconds);
+  const time = seconds < 90 ? `${writing.value.number(seconds, 0)} s` : writeClockTime(seconds);
   return {
     kind: "folded",
     from,
@@ -129,6 +128,7 @@ function foldOf(
     ends: strokesWithin(strokes, to - shown, to, (seconds) => (seconds - to) * scale),
     moments: moments.map(([index]) => index),
     cues: cues.map(([index]) => index),
-    length: turns === 0 ? scoreWords.still(time) : scoreWords.moving(turns, time),
+    length:
+      turns === 0 ? lateWords.value.score.still(time) : lateWords.value.score.moving(turns, time),
   };
 }

@@ -3,31 +3,32 @@
 import type { ReadonlySignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
 import type { Section } from "../timeline/score.ts";
-import type { Naming } from "./score-entries.ts";
+import type { Method } from "../trade/method.ts";
+import { lateWords } from "./language.ts";
 import { Folded } from "./score-fold.tsx";
 import { Bath, Border, Flag, Sign } from "./score-marks.tsx";
 import { scoreOf } from "./score-model.ts";
 import { Present } from "./score-present.tsx";
 import type { OpenStretch, ScoreSystem } from "./score-shape.ts";
 import { lineHeight } from "./score-type.ts";
-import { scoreWords } from "./walk-words.ts";
 
 interface PictureProps {
   readonly section: Section;
-  readonly naming: Naming;
+  readonly method: Method;
   /** Seconds into the section while it is heard, else null. */
   readonly elapsed: ReadonlySignal<number | null>;
 }
 
-export function ScorePicture({ section, naming, elapsed }: PictureProps) {
-  const systems = useMemo(() => scoreOf(section, naming.method), [section, naming.method]);
+export function ScorePicture({ section, method, elapsed }: PictureProps) {
+  const inForce = lateWords.value;
+  const systems = useMemo(() => scoreOf(section, method), [section, method, inForce]);
   return (
     <div class="score">
       {systems.map((system, i) => (
         <System
           key={`${section.id} ${system.bath}`}
           system={system}
-          name={system.bath === null ? section.title : naming.bath(system.bath)}
+          name={system.bath === null ? section.title : lateWords.value.score.bath(system.bath)}
           captioned={systems.length > 1}
           first={i === 0}
           last={i === systems.length - 1}
@@ -51,12 +52,12 @@ function System({ system, name, captioned, first, last, elapsed }: SystemProps) 
   const { lanes, stretches } = system;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by keyboard too.
-    <section class="system" aria-label={scoreWords.region(name)} tabIndex={0}>
+    <section class="system" aria-label={lateWords.value.score.region(name)} tabIndex={0}>
       {captioned && <h3>{name}</h3>}
       <div
         class={system.bath === null ? "lines" : "lines hands"}
         role="img"
-        aria-label={scoreWords.picture(name)}
+        aria-label={lateWords.value.score.picture(name)}
       >
         {stretches.map((stretch, i) => (
           <div
@@ -147,7 +148,7 @@ function Press({ lanes, foot }: { readonly lanes: Lanes; readonly foot: number }
     <g>
       <path class="solid" d={`M0 ${lanes.tones.bottom - 16}h14l-7 12z`} />
       <text class="name" x={0} y={lanes.names.top + 0.75 * lineHeight}>
-        {scoreWords.press}
+        {lateWords.value.score.press}
       </text>
       <text class="clock" x={0} y={foot}>
         0:00

@@ -3,15 +3,14 @@ import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Runs } from "../live/runs.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
-import { processBaths } from "../trade/baths.ts";
+import type { Method } from "../trade/method.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { writeNumber } from "../units/written-number.ts";
-import { entriesOf, type Naming } from "./score-entries.ts";
+import { lateWords, writing } from "./language.ts";
+import { entriesOf } from "./score-entries.ts";
 import { type Heard, openHearing, showing } from "./score-hearing.ts";
 import { ScoreKey } from "./score-key.tsx";
 import { ScoreList } from "./score-list.tsx";
 import { ScorePicture } from "./score-picture.tsx";
-import { walkWords } from "./walk-words.ts";
 
 /** A section longer than this, seconds, can be heard from any entry of its list. */
 const LONG = 60;
@@ -24,12 +23,13 @@ interface WalkProps {
 
 export function Walk({ runs, worksheet, timeline }: WalkProps) {
   const { sections } = timeline;
+  // Steps are named, and words said, in the language of the voice.
+  const spoken = timeline.voice.language;
   const [chosen, setChosen] = useState(0);
   const heading = useRef<HTMLHeadingElement>(null);
   const hearing = useMemo(() => openHearing(runs, showing), [runs]);
   // With the leaving itself, not after the next paint: what is left must not go on sounding.
   useLayoutEffect(() => hearing.stop, [hearing]);
-  const naming = useMemo(() => namingFor(worksheet), [worksheet]);
   const section = sections[Math.min(chosen, sections.length - 1)];
   if (section === undefined) return null;
 
@@ -41,8 +41,8 @@ export function Walk({ runs, worksheet, timeline }: WalkProps) {
   const clocked = sections.reduce((sum, { seconds }) => sum + seconds, 0);
   return (
     <>
-      <p>{walkWords.lead}</p>
-      <nav aria-label={walkWords.steps}>
+      <p>{lateWords.value.walk.lead}</p>
+      <nav aria-label={lateWords.value.walk.steps}>
         <ol class="steps">
           {sections.map((each, i) => (
             <li key={each.id}>
@@ -54,47 +54,50 @@ export function Walk({ runs, worksheet, timeline }: WalkProps) {
                   heading.current?.focus();
                 }}
               >
-                <b>{each.title}</b>
+                <b lang={spoken}>{each.title}</b>
                 <span>
-                  {each.dark ? walkWords.dark : walkWords.light}, {lasts(each)}
+                  {lateWords.value.walk.hint(
+                    each.dark ? lateWords.value.walk.dark : lateWords.value.walk.light,
+                    lasts(each),
+                  )}
                 </span>
               </button>
             </li>
           ))}
         </ol>
       </nav>
-      <p class="total">{walkWords.total(sections.length, writeClockTime(clocked))}</p>
+      <p class="total">{lateWords.value.walk.total(sections.length, writeClockTime(clocked))}</p>
       <section class={section.dark ? "step dark" : "step"} aria-labelledby="step-title">
         <div class="pages">
           <Turn
-            to={walkWords.previous}
+            to={lateWords.value.walk.previous}
             none={section === sections[0]}
             act={() => show(chosen - 1)}
           />
           <Turn
-            to={walkWords.next}
+            to={lateWords.value.walk.next}
             none={section === sections.at(-1)}
             act={() => show(chosen + 1)}
           />
           <p role="status">
-            {walkWords.step(chosen + 1, sections.length)}
-            <span class="unseen">: {section.title}</span>
+            {lateWords.value.walk.step(chosen + 1, sections.length)}
+            <span class="unseen">{lateWords.value.walk.stepTitle(section.title)}</span>
           </p>
         </div>
-        <h2 id="step-title" ref={heading} tabIndex={-1}>
+        <h2 id="step-title" ref={heading} tabIndex={-1} lang={spoken}>
           {section.title}
         </h2>
         <p>
           {section.seconds > 0
-            ? walkWords.clocked(writeClockTime(section.seconds))
-            : walkWords.spoken(`${writeNumber(heardFor(section), 0)} s`)}
-          . {section.dark && walkWords.screenBlack}
+            ? lateWords.value.walk.clocked(writeClockTime(section.seconds))
+            : lateWords.value.walk.spoken(`${writing.value.number(heardFor(section), 0)} s`)}{" "}
+          {section.dark && lateWords.value.walk.screenBlack}
         </p>
         <Step
           key={section.id}
           timeline={timeline}
           section={section}
-          naming={naming}
+          method={worksheet.tank.method}
           hearing={hearing}
           runIsOn={runs.current.value !== null}
         />
@@ -103,21 +106,12 @@ export function Walk({ runs, worksheet, timeline }: WalkProps) {
   );
 }
 
-/** A bath goes by its kind here; what it is called in the worksheet is no part of a sentence. */
-function namingFor({ process, tank }: Worksheet): Naming {
-  const baths = processBaths[process] ?? [];
-  return {
-    method: tank.method,
-    bath: (id) => baths.find((bath) => bath.id === id)?.label.toLowerCase() ?? id,
-  };
-}
-
 function heardFor({ cues }: Section): number {
   return Math.max(0, ...cues.map((cue) => cue.until));
 }
 
 function lasts({ seconds }: Section): string {
-  return seconds > 0 ? writeClockTime(seconds) : walkWords.ownPace;
+  return seconds > 0 ? writeClockTime(seconds) : lateWords.value.walk.ownPace;
 }
 
 interface TurnProps {
@@ -138,29 +132,32 @@ function Turn({ to, none, act }: TurnProps) {
 interface StepProps {
   readonly timeline: Timeline;
   readonly section: Section;
-  readonly naming: Naming;
+  readonly method: Method;
   readonly hearing: Heard;
   readonly runIsOn: boolean;
 }
 
-function Step({ timeline, section, naming, hearing, runIsOn }: StepProps) {
-  const entries = useMemo(() => entriesOf(section, naming), [section, naming]);
+function Step({ timeline, section, method, hearing, runIsOn }: StepProps) {
+  const inForce = lateWords.value;
+  const entries = useMemo(() => entriesOf(section, method), [section, method, inForce]);
   const hearFrom = (seconds: number) => hearing.hear(timeline, section, seconds);
   return (
     <>
       {runIsOn ? (
         <p>
-          {walkWords.runIsOn} <a href="#lights-out">{walkWords.lightsOut}</a>.
+          {lateWords.value.walk.runIsOn} <a href="#lights-out">{lateWords.value.walk.lightsOut}</a>
+          {lateWords.value.walk.runIsOnEnd}
         </p>
       ) : (
         <HearTools section={section} hearing={hearing} hear={() => hearFrom(0)} />
       )}
-      <ScorePicture section={section} naming={naming} elapsed={hearing.elapsed} />
+      <ScorePicture section={section} method={method} elapsed={hearing.elapsed} />
       <ScoreKey />
-      <h3>{walkWords.inWords}</h3>
+      <h3>{lateWords.value.walk.inWords}</h3>
       <ScoreList
         section={section}
         entries={entries}
+        spoken={timeline.voice.language}
         elapsed={hearing.elapsed}
         hearFrom={section.seconds > LONG && !runIsOn ? hearFrom : null}
       />
@@ -180,10 +177,10 @@ function HearTools({ section, hearing, hear }: HearToolsProps) {
     <div class="hearing">
       {/* One button with two faces, so that the press that stops finds it where the press that began was. */}
       <button type="button" class="main" onClick={on ? hearing.stop : hear}>
-        {on ? walkWords.stopHearing : walkWords.hear}
+        {on ? lateWords.value.walk.stopHearing : lateWords.value.walk.hear}
       </button>
       {on && <Clock section={section} hearing={hearing} />}
-      <p role="status">{hearing.refused.value && walkWords.notHeard}</p>
+      <p role="status">{hearing.refused.value && lateWords.value.walk.notHeard}</p>
     </div>
   );
 }
@@ -193,5 +190,7 @@ function Clock({ section, hearing }: { readonly section: Section; readonly heari
   const of = Math.max(section.seconds, heardFor(section));
   // A moment may pass before the first sound.
   const now = Math.max(0, Math.floor(hearing.elapsed.value ?? 0));
-  return <p class="elapsed">{walkWords.hearing(writeClockTime(now), writeClockTime(of))}</p>;
+  return (
+    <p class="elapsed">{lateWords.value.walk.hearing(writeClockTime(now), writeClockTime(of))}</p>
+  );
 }

@@ -2,7 +2,7 @@
 // that says what came of it. A file may also be dropped anywhere on the page.
 import { useEffect, useRef, useState } from "preact/hooks";
 import { FieldLinks } from "./answer-parts.tsx";
-import { sheetWords } from "./words.ts";
+import { words } from "./language.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
 /** A worksheet is a few kB; what is bigger than this is some other file, bytes. */
@@ -26,19 +26,19 @@ export function SheetTools() {
 
   return (
     <fieldset class="tools">
-      <legend class="unseen">{sheetWords.tools}</legend>
+      <legend class="unseen">{words.value.sheet.tools}</legend>
       <button type="button" onClick={workOut.save}>
-        {sheetWords.save}
+        {words.value.sheet.save}
       </button>
       <button type="button" onClick={() => chooser.current?.click()}>
-        {sheetWords.open}
+        {words.value.sheet.open}
       </button>
       <input
         ref={chooser}
         type="file"
         accept=".json,application/json"
         hidden
-        aria-label={sheetWords.open}
+        aria-label={words.value.sheet.open}
         onChange={(event) => {
           const input = event.currentTarget;
           open(input.files?.[0]);
@@ -47,23 +47,23 @@ export function SheetTools() {
         }}
       />
       <button type="button" onClick={() => workOut.startDemo("gullrock")}>
-        {sheetWords.demo}
+        {words.value.sheet.demo}
       </button>
       <button type="button" onClick={() => workOut.startDemo("foghorn")}>
-        {sheetWords.demoPushed}
+        {words.value.sheet.demoPushed}
       </button>
       <button type="button" onClick={workOut.startEmpty}>
-        {sheetWords.empty}
+        {words.value.sheet.empty}
       </button>
       <button type="button" disabled={!workOut.canUndo.value} onClick={workOut.undo}>
-        {sheetWords.undo}
+        {words.value.sheet.undo}
       </button>
       {workOut.canRedo.value && (
         <button type="button" onClick={workOut.redo}>
-          {sheetWords.redo}
+          {words.value.sheet.redo}
         </button>
       )}
-      {dragging && <p class="dropping">{sheetWords.dropHere}</p>}
+      {dragging && <p class="dropping">{words.value.sheet.dropHere}</p>}
     </fieldset>
   );
 }

@@ -2,10 +2,10 @@
 // it was pressed, and what follows from the readings, is the caller's business.
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { writeClockTime } from "../units/clock-time.ts";
-import { type Temperature, writeTemperature } from "../units/temperature.ts";
+import type { Temperature } from "../units/temperature.ts";
+import { lateWords, writing } from "./language.ts";
 import { type SinkKey, sinkAt, touch } from "./sink-model.ts";
 import { isOnOther, pressOf, WetDialog } from "./wet-dialog.tsx";
-import { sinkWords as words } from "./wet-words.ts";
 
 interface Reading {
   /** s since the clock that the readings are told by began. */
@@ -54,7 +54,7 @@ export function Sink({ title, like, readings, says, stamp, takeBack, leave }: Si
     main.current?.focus();
   }
 
-  const shown = writeTemperature(sink.shown);
+  const shown = writing.value.temperature(sink.shown);
   return (
     <WetDialog
       label={title}
@@ -78,7 +78,7 @@ export function Sink({ title, like, readings, says, stamp, takeBack, leave }: Si
       <div class="wet-sink">
         <h2 class="wet-title">{title}</h2>
         <p class="wet-shown">
-          <span class="unseen">{words.shown} </span>
+          <span class="unseen">{lateWords.value.sink.shown} </span>
           <output>{shown}</output>
         </p>
         <div class="wet-steps">
@@ -90,7 +90,7 @@ export function Sink({ title, like, readings, says, stamp, takeBack, leave }: Si
               onMouseDown={(event) => event.preventDefault()}
               {...pressOf((event) => press(key, event))}
             >
-              {words[key]}
+              {lateWords.value.sink[key]}
             </button>
           ))}
         </div>
@@ -100,18 +100,21 @@ export function Sink({ title, like, readings, says, stamp, takeBack, leave }: Si
           ref={main}
           {...pressOf((event) => press("read", event))}
         >
-          {words.read(shown)}
+          {lateWords.value.sink.read(shown.replace(" ", "\u00a0"))}
         </button>
         <p class="wet-says" aria-live="polite">
           {says}
         </p>
         {readings.length === 0 ? (
-          <p class="wet-readings">{words.noReadings}</p>
+          <p class="wet-readings">{lateWords.value.sink.noReadings}</p>
         ) : (
-          <ol class="wet-readings" aria-label={words.readings}>
+          <ol class="wet-readings" aria-label={lateWords.value.sink.readings}>
             {readings.map(({ at, temperature }, index) => (
               <li key={index}>
-                {words.reading(writeClockTime(at), writeTemperature(temperature))}
+                {lateWords.value.sink.reading(
+                  writeClockTime(at),
+                  writing.value.temperature(temperature),
+                )}
               </li>
             ))}
           </ol>
@@ -119,10 +122,10 @@ export function Sink({ title, like, readings, says, stamp, takeBack, leave }: Si
       </div>
       <div class="wet-tools">
         <button type="button" aria-disabled={readings.length === 0} onClick={back}>
-          {words.takeBack}
+          {lateWords.value.sink.takeBack}
         </button>
         <button type="button" onClick={leave}>
-          {words.done}
+          {lateWords.value.sink.done}
         </button>
       </div>
     </WetDialog>

@@ -3,20 +3,19 @@
 import { useState } from "preact/hooks";
 import { MixAnswer } from "./answers.tsx";
 import { type Timed, timedField, withHands } from "./bench-acts.ts";
-import { benchMore, handsWords, tankWords } from "./bench-words.ts";
 import { Choice, Field } from "./field.tsx";
 import { nameOf } from "./field-names.ts";
+import { withLateWords, words } from "./language.ts";
 import { late } from "./late.tsx";
 import { More } from "./more.tsx";
 import { Question } from "./question.tsx";
-import { more, questions } from "./words.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
-const PressAlong = late(async () => (await import("./press-along.tsx")).PressAlong);
+const PressAlong = late(async () => (await withLateWords(import("./press-along.tsx"))).PressAlong);
 
 export function TankQuestion() {
   return (
-    <Question id="tank" asks={questions.tank}>
+    <Question id="tank" asks={words.value.questions.tank}>
       <Shelf />
       <div class="fields">
         <Choice path="tank.method" width="middling" />
@@ -30,7 +29,7 @@ export function TankQuestion() {
         <TimeIt what="pourOut" />
       </div>
       <details class="more">
-        <summary>{more.tank}</summary>
+        <summary>{words.value.more.tank}</summary>
         <div class="fields">
           <Field path="tank.handover" />
           <Field path="tank.timeFactor" />
@@ -38,7 +37,7 @@ export function TankQuestion() {
           <Field path="tank.halfway" />
         </div>
       </details>
-      <More summary={benchMore.measured} holds={["tank.measured."]}>
+      <More summary={words.value.more.measured} holds={["tank.measured."]}>
         <div class="fields">
           <Field path="tank.measured.pourIn" />
           <Field path="tank.measured.pourOut" />
@@ -61,18 +60,18 @@ function Shelf() {
       <Field path="tank.label" width="middling" />
       <div class="field">
         <button type="button" class="beside-field" onClick={() => void shelf.keep()}>
-          {tankWords.keep}
+          {words.value.tanks.keep}
         </button>
       </div>
       {tanks.length > 0 && (
         <div class="field middling">
-          <label for="kept-tanks">{tankWords.choose}</label>
+          <label for="kept-tanks">{words.value.tanks.choose}</label>
           <select
             id="kept-tanks"
             value={isKept ? label : ""}
             onChange={(event) => shelf.take(event.currentTarget.value)}
           >
-            <option value="">{tankWords.none}</option>
+            <option value="">{words.value.tanks.none}</option>
             {tanks.map((tank) => (
               <option key={tank.label} value={tank.label}>
                 {tank.label}
@@ -84,7 +83,7 @@ function Shelf() {
       {isKept && (
         <div class="field">
           <button type="button" class="plain beside-field" onClick={() => void shelf.forget(label)}>
-            {tankWords.forget}
+            {words.value.tanks.forget}
             <span class="unseen"> {label}</span>
           </button>
         </div>
@@ -103,15 +102,17 @@ export function TimeIt({ what }: { readonly what: Timed }) {
 
   function keep(times: readonly number[]): void {
     const next = withHands(workOut.draft.value, what, times);
-    workOut.put(next, handsWords.kept(name, next[timedField[what]] ?? ""));
+    workOut.put(next, () =>
+      words.value.hands.kept(nameOf(timedField[what]), next[timedField[what]] ?? ""),
+    );
     setOpen(false);
   }
 
   return (
     <div class="field">
       <button type="button" class="beside-field" onClick={() => setOpen(true)}>
-        {handsWords.measure}
-        <span class="unseen">: {name}</span>
+        {words.value.hands.measure}
+        <span class="unseen">{words.value.hands.of(name)}</span>
       </button>
       {open && (
         <PressAlong

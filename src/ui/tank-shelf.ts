@@ -3,8 +3,8 @@
 import { type ReadonlySignal, signal } from "@preact/signals";
 import type { KeptTank, TankStore } from "../logbook/tank-store.ts";
 import { tankTexts, withTank } from "./bench-acts.ts";
-import { tankWords } from "./bench-words.ts";
 import type { Draft } from "./draft.ts";
+import { words } from "./language.ts";
 
 export interface TankShelf {
   readonly tanks: ReadonlySignal<readonly KeptTank[]>;
@@ -15,10 +15,13 @@ export interface TankShelf {
   forget(label: string): Promise<void>;
 }
 
+/** Something to tell, in whatever words are in force when it is shown. */
+export type Says = () => string;
+
 interface Sheet {
   readonly draft: ReadonlySignal<Draft>;
-  readonly put: (draft: Draft, says: string | null) => void;
-  readonly tell: (says: string) => void;
+  readonly put: (draft: Draft, says: Says | null) => void;
+  readonly tell: (says: Says) => void;
 }
 
 export function tankShelf(store: TankStore, { draft, put, tell }: Sheet): TankShelf {
@@ -32,19 +35,19 @@ export function tankShelf(store: TankStore, { draft, put, tell }: Sheet): TankSh
     tanks,
     async keep() {
       const label = (draft.value["tank.label"] ?? "").trim();
-      if (label === "") return tell(tankWords.needsName);
+      if (label === "") return tell(() => words.value.tanks.needsName);
       const kept = await store.keep({ label, texts: tankTexts(draft.value) });
       await look();
-      tell(kept ? tankWords.isKept(label) : tankWords.notKept);
+      tell(() => (kept ? words.value.tanks.isKept(label) : words.value.tanks.notKept));
     },
     take(label) {
       const tank = tanks.value.find((it) => it.label === label);
-      if (tank) put(withTank(draft.value, tank.texts), tankWords.taken(label));
+      if (tank) put(withTank(draft.value, tank.texts), () => words.value.tanks.taken(label));
     },
     async forget(label) {
       const gone = await store.remove(label);
       await look();
-      tell(gone ? tankWords.forgotten(label) : tankWords.notKept);
+      tell(() => (gone ? words.value.tanks.forgotten(label) : words.value.tanks.notKept));
     },
   };
 }

@@ -3,7 +3,9 @@
 import type { Runs } from "../live/runs.ts";
 import { planOf } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import { usualLanguage } from "../units/language.ts";
 import { demos } from "./demo.ts";
+import { language } from "./language.ts";
 
 /** Count-in, pour and first inversions fall within ten seconds of the press. */
 const LEAD = 4.9;
@@ -17,7 +19,9 @@ const worksheet: Worksheet = {
 
 /** Resolves when the last sound has died. */
 export async function hearAPour(runs: Runs): Promise<void> {
-  const timeline = await runs.compile(worksheet, planOf(worksheet), LEAD);
+  const spoken =
+    language.value === usualLanguage ? worksheet : { ...worksheet, language: language.value };
+  const timeline = await runs.compile(spoken, planOf(spoken), LEAD);
   const developer = timeline.sections.find(({ id }) => id === "developer");
   if (developer === undefined) throw new Error("The practice worksheet has a developer.");
   const rest = developer.moments.find((moment) => moment.do === "rest")?.at ?? 0;

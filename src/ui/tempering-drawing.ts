@@ -3,10 +3,10 @@
 import { type Drift, type ThermometerReading, temperatureAfter } from "../trade/drift.ts";
 import type { Range } from "../trade/tempering.ts";
 import { writeAboutTime, writeClockTime } from "../units/clock-time.ts";
-import { type Temperature, writeTenths } from "../units/temperature.ts";
+import type { Temperature } from "../units/temperature.ts";
 import { clockAxis, degreeAxis, unitOf } from "./curve-axes.ts";
 import type { CurveDrawing } from "./curve-model.ts";
-import { temperingWords as words } from "./curve-words.ts";
+import { lateWords, writing } from "./language.ts";
 
 export interface TemperingCurve {
   /** In order of time. */
@@ -35,7 +35,7 @@ export function temperingDrawing(given: TemperingCurve): CurveDrawing {
   const { readings, drift, target, reach, settles, like } = given;
   const zero = readings[0]?.seconds ?? 0;
   const end = lastShown(given) - zero;
-  const across = clockAxis(words.across, [0, end], "across", -end * lead);
+  const across = clockAxis(lateWords.value.temperingCurve.across, [0, end], "across", -end * lead);
   const curve = (seconds: number) => (drift ? temperatureAfter(drift, zero + seconds) : target);
   const line = Array.from({ length: fineness + 1 }, (_, i) => {
     const seconds = (across.to * i) / fineness;
@@ -51,13 +51,13 @@ export function temperingDrawing(given: TemperingCurve): CurveDrawing {
   const cut = (celsius: number) => Math.min(Math.max(celsius, low - spare), high + spare);
   const settled = settles && { from: cut(settles.from), to: cut(settles.to) };
   const up = degreeAxis(
-    words.up(unitOf(like)),
+    lateWords.value.temperingCurve.up(unitOf(like)),
     settled ? [...heights, settled.from, settled.to] : heights,
     like,
   );
   const within = (seconds: number) => Math.min(Math.max(seconds - zero, across.from), across.to);
   return {
-    title: words.title,
+    title: lateWords.value.temperingCurve.title,
     says: said(given),
     across,
     up,
@@ -75,7 +75,13 @@ export function temperingDrawing(given: TemperingCurve): CurveDrawing {
           ]
         : []),
     ],
-    levels: [{ along: "up", at: target, label: words.wanted(writeTenths(like, target)) }],
+    levels: [
+      {
+        along: "up",
+        at: target,
+        label: lateWords.value.temperingCurve.wanted(writing.value.tenths(like, target)),
+      },
+    ],
     bands: [
       ...(reach && reach.to > zero
         ? [
@@ -87,7 +93,9 @@ export function temperingDrawing(given: TemperingCurve): CurveDrawing {
             } as const,
           ]
         : []),
-      ...(settled ? [{ along: "up", ...settled, label: words.settles } as const] : []),
+      ...(settled
+        ? [{ along: "up", ...settled, label: lateWords.value.temperingCurve.settles } as const]
+        : []),
     ],
   };
 }
@@ -108,7 +116,9 @@ function lastShown({ readings, drift, reach }: TemperingCurve): number {
 /** `"11:20 to 15:00"`, or `"from 11:20"` where nobody can say how long it may take. */
 function interval({ from, to }: Range, zero: number): string {
   const start = writeAboutTime(Math.max(0, from - zero));
-  return Number.isFinite(to) ? words.between(start, writeAboutTime(to - zero)) : words.since(start);
+  return Number.isFinite(to)
+    ? lateWords.value.temperingCurve.between(start, writeAboutTime(to - zero))
+    : lateWords.value.temperingCurve.since(start);
 }
 
 function said({ readings, target, reach, settles, like }: TemperingCurve): string {
@@ -116,21 +126,32 @@ function said({ readings, target, reach, settles, like }: TemperingCurve): strin
   const zero = first?.seconds ?? 0;
   const parts = [
     !first || !last
-      ? words.none
+      ? lateWords.value.temperingCurve.none
       : first === last
-        ? words.one(writeTenths(like, first.celsius))
-        : words.readings(
+        ? lateWords.value.temperingCurve.one(writing.value.tenths(like, first.celsius))
+        : lateWords.value.temperingCurve.readings(
             readings.length,
-            writeTenths(like, first.celsius),
-            writeTenths(like, last.celsius),
+            writing.value.tenths(like, first.celsius),
+            writing.value.tenths(like, last.celsius),
             writeClockTime(last.seconds - zero),
           ),
   ];
   if (reach) {
     const at = writeAboutTime(Math.max(0, reach.at - zero));
-    parts.push(words.reaches(writeTenths(like, target), at, interval(reach, zero)));
+    parts.push(
+      lateWords.value.temperingCurve.reaches(
+        writing.value.tenths(like, target),
+        at,
+        interval(reach, zero),
+      ),
+    );
   }
   if (settles)
-    parts.push(words.settling(writeTenths(like, settles.from), writeTenths(like, settles.to)));
+    parts.push(
+      lateWords.value.temperingCurve.settling(
+        writing.value.tenths(like, settles.from),
+        writing.value.tenths(like, settles.to),
+      ),
+    );
   return parts.join(" ");
 }

@@ -8,9 +8,9 @@ import type { Worksheet } from "../plan/worksheet.ts";
 import type { Timeline } from "../timeline/score.ts";
 import type { PlaceProps } from "./place.ts";
 import { Walk } from "./score-walk.tsx";
-import { walkWords } from "./walk-words.ts";
 import "./score.css";
 import "./walk-through.css";
+import { lateWords } from "./language.ts";
 
 type Compiled =
   | { readonly kind: "on-its-way" }
@@ -22,7 +22,8 @@ export function walkThroughWith(runs: Runs): ComponentType<PlaceProps> {
     if (worksheet.value === null || plan.value === null) {
       return (
         <p>
-          {walkWords.noWorksheet} <a href="#work-out">{walkWords.toWorkOut}</a>
+          {lateWords.value.walk.noWorksheet}{" "}
+          <a href="#work-out">{lateWords.value.walk.toWorkOut}</a>
         </p>
       );
     }
@@ -56,13 +57,13 @@ function Compiling({ runs, worksheet, plan }: CompilingProps) {
 
   switch (compiled.kind) {
     case "on-its-way":
-      return <p role="status">{walkWords.onItsWay}</p>;
+      return <p role="status">{lateWords.value.walk.onItsWay}</p>;
     case "failed":
       return (
         <div role="alert">
-          <p>{walkWords.failed}</p>
+          <p>{lateWords.value.walk.failed}</p>
           <button type="button" onClick={() => setAttempt(attempt + 1)}>
-            {walkWords.again}
+            {lateWords.value.walk.again}
           </button>
         </div>
       );
@@ -81,14 +82,14 @@ function Stops({ plan }: { readonly plan: Plan }) {
   if (stops.length === 0) return null;
   return (
     <div class="stops">
-      <ul class="warnings" aria-label={walkWords.stops}>
+      <ul class="warnings" aria-label={lateWords.value.walk.stops}>
         {stops.map(({ id, text }) => (
           <li key={id + text} class="stop">
-            <b>{walkWords.stop}.</b> {text}
+            <b>{lateWords.value.walk.stop}.</b> {text}
           </li>
         ))}
       </ul>
-      <p>{walkWords.stopsAfter}</p>
+      <p>{lateWords.value.walk.stopsAfter}</p>
     </div>
   );
 }

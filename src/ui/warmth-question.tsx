@@ -3,9 +3,9 @@ import { useState } from "preact/hooks";
 import { readTypedTemperature, type Temperature } from "../units/temperature.ts";
 import { Wanting, Warnings, Working } from "./answer-parts.tsx";
 import { readingTexts, stamped, takenBack } from "./bench-acts.ts";
-import { benchMore, benchQuestions, mixingWords, temperingWords } from "./bench-words.ts";
 import type { Draft } from "./draft.ts";
 import { Field } from "./field.tsx";
+import { withLateWords, words } from "./language.ts";
 import { late } from "./late.tsx";
 import { More } from "./more.tsx";
 import { Question } from "./question.tsx";
@@ -13,15 +13,17 @@ import { Rows } from "./rows.tsx";
 import { poursAnswer, sinkAnswer } from "./warmth-model.ts";
 import { useWorkOut } from "./work-out-context.ts";
 
-const TemperingPicture = late(async () => (await import("./drawings.tsx")).TemperingPicture);
-const Sink = late(async () => (await import("./sink.tsx")).Sink);
+const TemperingPicture = late(
+  async () => (await withLateWords(import("./drawings.tsx"))).TemperingPicture,
+);
+const Sink = late(async () => (await withLateWords(import("./sink.tsx"))).Sink);
 
 export function WarmthQuestion() {
   const tempering = useWorkOut().worksheet.value?.tempering;
   return (
     <Question
       id="warmth"
-      asks={benchQuestions.warmth}
+      asks={words.value.questions.warmth}
       beside={tempering && <TemperingPicture wish={tempering} />}
     >
       <Mixing />
@@ -34,7 +36,7 @@ function Mixing() {
   const worksheet = useWorkOut().worksheet.value;
   const pours = worksheet && poursAnswer(worksheet);
   return (
-    <More summary={benchMore.mixing} holds={["mixing."]}>
+    <More summary={words.value.more.mixing} holds={["mixing."]}>
       <div class="fields">
         <Field path="mixing.target" />
         <Field path="mixing.stock" />
@@ -45,7 +47,7 @@ function Mixing() {
       <div class="answer">
         {pours && (
           <p class="figure mix">
-            <span>{mixingWords.take}</span> <strong>{pours}</strong>
+            <span>{words.value.mixing.take}</span> <strong>{pours}</strong>
           </p>
         )}
         <Warnings topics={["mixing"]} />
@@ -58,7 +60,7 @@ function Mixing() {
 
 function Tempering() {
   return (
-    <More summary={benchMore.tempering} holds={["tempering."]}>
+    <More summary={words.value.more.tempering} holds={["tempering."]}>
       <div class="fields">
         <Field path="tempering.target" />
         <Field path="tempering.bath" />
@@ -97,17 +99,17 @@ function AtTheSink() {
 
   function stamp(temperature: Temperature): void {
     const { draft: next, afresh } = stamped(workOut.draft.value, temperature, workOut.timeOfDay());
-    workOut.put(next, afresh ? temperingWords.afresh : null);
+    workOut.put(next, afresh ? () => words.value.tempering.afresh : null);
   }
 
   return (
     <div>
       <button type="button" onClick={() => setOpen(true)}>
-        {temperingWords.sink} <small>{temperingWords.sinkHint}</small>
+        {words.value.tempering.sink} <small>{words.value.tempering.sinkHint}</small>
       </button>
       {open && (
         <Sink
-          title={temperingWords.title}
+          title={words.value.tempering.title}
           like={readings.at(-1)?.temperature ?? firstShown(draft)}
           readings={readings}
           says={sinkAnswer(draft, workOut.reading.value)}

@@ -1,10 +1,9 @@
 // Step wedges as a densitometer read them in, their characteristic curves on one pair of axes out.
 // Alone, because several films share one drawing and are told apart by their strokes.
 import { contrastSpan } from "../trade/sensitometry.ts";
-import { writeNumber } from "../units/written-number.ts";
 import { numberAxis } from "./curve-axes.ts";
 import type { CurveDrawing, Stroke } from "./curve-model.ts";
-import { wedgeWords as words } from "./curve-words.ts";
+import { fixed, lateWords, writing } from "./language.ts";
 
 export interface WedgeCurve {
   /** Which film: its development time, as written. */
@@ -45,7 +44,8 @@ export function wedgeDrawing({ curves }: { readonly curves: readonly WedgeCurve[
       : { x: curve.speedPoint - origin(curve), y: curve.baseFog + speedDensity },
   );
   const marks = speeds.flatMap((point) => (point ? [{ ...point, sign: "row" } as const] : []));
-  const speed = marks.length > 1 ? words.speeds : words.speed;
+  const speed =
+    marks.length > 1 ? lateWords.value.wedgeCurve.speeds : lateWords.value.wedgeCurve.speed;
   const first = speeds[0];
   const all = [...lines.flatMap(({ points }) => points), ...marks];
   const exposures = [...all.map(({ x }) => x), ...(first ? [first.x + contrastSpan] : [])];
@@ -53,14 +53,14 @@ export function wedgeDrawing({ curves }: { readonly curves: readonly WedgeCurve[
   const names = (Math.max(...exposures) - Math.min(...exposures)) * forNames;
   const or = (values: readonly number[]) => (values.length > 0 ? values : [0, 1]);
   return {
-    title: words.title,
+    title: lateWords.value.wedgeCurve.title,
     says: said(curves, speeds),
     across: numberAxis(
-      known ? words.across : words.fromFirst,
+      known ? lateWords.value.wedgeCurve.across : lateWords.value.wedgeCurve.fromFirst,
       or(exposures.flatMap((x) => [x, x + names])),
       0.3,
     ),
-    up: numberAxis(words.up, or([0, ...all.map(({ y }) => y)]), 0.5),
+    up: numberAxis(lateWords.value.wedgeCurve.up, or([0, ...all.map(({ y }) => y)]), 0.5),
     lines,
     marks: marks.map((mark, index) => (index === 0 ? { ...mark, label: speed } : mark)),
     levels: [],
@@ -70,7 +70,7 @@ export function wedgeDrawing({ curves }: { readonly curves: readonly WedgeCurve[
             along: "across",
             from: first.x,
             to: first.x + contrastSpan,
-            label: words.span(contrastSpan.toFixed(2)),
+            label: lateWords.value.wedgeCurve.span(fixed(contrastSpan, 2)),
           },
         ]
       : [],
@@ -83,11 +83,17 @@ function said(
 ): string {
   const each = curves.flatMap(({ label, densities }, index) => {
     const speed = speeds[index];
-    const write = (density: number) => density.toFixed(2);
+    const write = (density: number) => fixed(density, 2);
     return [
-      words.rises(label, write(Math.min(...densities)), write(Math.max(...densities))),
-      ...(speed ? [words.speedPoint(label, writeNumber(speed.x))] : []),
+      lateWords.value.wedgeCurve.rises(
+        label,
+        write(Math.min(...densities)),
+        write(Math.max(...densities)),
+      ),
+      ...(speed
+        ? [lateWords.value.wedgeCurve.speedPoint(label, writing.value.number(speed.x))]
+        : []),
     ];
   });
-  return [words.films(curves.length), ...each].join(" ");
+  return [lateWords.value.wedgeCurve.films(curves.length), ...each].join(" ");
 }

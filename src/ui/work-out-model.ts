@@ -8,10 +8,10 @@ import { readWorksheet } from "../plan/read-worksheet.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { gathered } from "./candidate.ts";
 import type { Draft } from "./draft.ts";
-import { withNames } from "./field-names.ts";
+import { mayOf, withNames } from "./field-names.ts";
 import { asideOf, fieldKinds, kindOf, patternOf, wantedByOthers } from "./fields.ts";
+import { planWords, words } from "./language.ts";
 import { units, unitTyped } from "./read-field.ts";
-import { faultWords } from "./words.ts";
 
 export interface DraftReading {
   /** Null while anything that the development needs is at fault or wanting. */
@@ -47,12 +47,12 @@ export function readDraft(draft: Draft, asides: readonly Aside[] = []): DraftRea
     const pattern = patternOf(path);
     const text = (draft[path] ?? "").trim();
     if (path in faults || wanting.includes(path)) continue;
-    if (text !== "") faults[path] = faultWords.holds(text, withNames(fault.may));
-    else if (pattern === null) faults[path] = faultWords.list(withNames(fault.may));
+    if (text !== "") faults[path] = words.value.faults.holds(text, withNames(mayOf(fault.may)));
+    else if (pattern === null) faults[path] = words.value.faults.list(withNames(mayOf(fault.may)));
     else {
       wanting.push(path);
       if (wantedByOthers.includes(pattern))
-        meanings[path] = faultWords.needed(withNames(fault.may));
+        meanings[path] = words.value.faults.needed(withNames(mayOf(fault.may)));
     }
   }
   const hindered = [...Object.keys(faults), ...wanting];
@@ -60,7 +60,7 @@ export function readDraft(draft: Draft, asides: readonly Aside[] = []): DraftRea
   const worksheet = whole ? result.worksheet : usable(candidate, hindered);
   return {
     worksheet,
-    plan: worksheet && planWith(asides, worksheet),
+    plan: worksheet && planWith(asides, worksheet, planWords.value),
     faults,
     wanting: wanting.sort(inPageOrder),
     meanings,

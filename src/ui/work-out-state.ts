@@ -5,25 +5,30 @@ import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { TankStore } from "../logbook/tank-store.ts";
 import type { WorksheetStore } from "../logbook/worksheet-store.ts";
 import type { Aside } from "../plan/asides.ts";
-import { faultLine } from "../plan/faults.ts";
 import { readWorksheetText } from "../plan/read-worksheet.ts";
-import { lateWords } from "./bench-words.ts";
+import type { AsideWords } from "../plan/words/words.ts";
+import { type Language, languageNames } from "../units/language.ts";
 import { type DemoId, demos } from "./demo.ts";
 import { blankRow, type Change, changed, type Draft } from "./draft.ts";
 import { draftOf, emptyDraft } from "./draft-of.ts";
+import { faultInFile } from "./field-names.ts";
 import type { RowList } from "./fields.ts";
+import { asideWords, language, words } from "./language.ts";
 import type { PlaceProps } from "./place.ts";
-import { type TankShelf, tankShelf } from "./tank-shelf.ts";
-import { notices, rowWords } from "./words.ts";
+import { inLanguage, sheetLanguage } from "./sheet-language.ts";
+import { type Says, type TankShelf, tankShelf } from "./tank-shelf.ts";
 import { type DraftReading, readDraft, typedInto } from "./work-out-model.ts";
 import { fileName, textOfFile } from "./worksheet-file.ts";
+
+/** The questions beside the development, once they have been fetched, in the words given. */
+type AsidesIn = (words: AsideWords) => readonly Aside[];
 
 /** What the page needs of the world. */
 export interface Ports {
   readonly store: WorksheetStore;
   readonly tanks: TankStore;
-  /** Fetches the arithmetic of the questions beside the development. */
-  readonly asides: () => Promise<readonly Aside[]>;
+  /** Fetches the arithmetic of the questions beside the development, and the late words with it. */
+  readonly asides: () => Promise<AsidesIn>;
   /** Offers a text to the person as a file. */
   readonly saveFile: (name: string, text: string) => void;
   /** ms since 1970, by the device's clock. */
@@ -56,9 +61,11 @@ export interface WorkOut extends PlaceProps {
   undo(): void;
   redo(): void;
   /** Several fields at once, as one step that undo takes back; `says` is told, if anything. */
-  put(draft: Draft, says: string | null): void;
+  put(draft: Draft, says: Says | null): void;
   /** The time of day by the device's clock, seconds since midnight. */
   timeOfDay(): number;
+  /** The voice of this worksheet from here on, as one step. */
+  speakIn(language: Language): void;
   startDemo(id: DemoId): void;
   startEmpty(): void;
   open(name: string, text: string): void;
@@ -78,19 +85,29 @@ const KEEP_AFTER = 400;
 /** Opens what was kept, or the practice worksheet where nothing was. */
 export async function openWorkOut(ports: Ports): Promise<WorkOut> {
   const found = await ports.store.load();
+  const practice = () => inLanguage(draftOf(demos.gullrock), language.value);
   switch (found.kind) {
     case "found":
       return makeWorkOut(found.texts, null, ports);
     case "nothing":
-      return makeWorkOut(draftOf(demos.gullrock), told(notices.practice), ports);
+      return makeWorkOut(
+        practice(),
+        told(() => words.value.notices.practice),
+        ports,
+      );
     case "refused":
-      return makeWorkOut(draftOf(demos.gullrock), told(notices.notKept), ports);
+      return makeWorkOut(
+        practice(),
+        told(() => words.value.notices.notKept),
+        ports,
+      );
   }
 }
 
 export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports): WorkOut {
   const draft = signal(start);
-  const asides = signal<readonly Aside[]>([]);
+  const asidesIn = signal<AsidesIn | null>(null);
+  const asides = computed(() => asidesIn.value?.(asideWords.value) ?? []);
   const reading = computed(() => readDraft(draft.value, asides.value));
   const typing = signal<string | null>(null);
   const notice = signal<Notice | null>(welcome);
@@ -104,7 +121,7 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     callOffKeep();
     callOffKeep = null;
     ports.store.keep(draft.value).then((kept) => {
-      if (!kept) notice.value = told(notices.notKept);
+      if (!kept) notice.value = told(() => words.value.notices.notKept);
     });
   }
 
@@ -124,7 +141,7 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     callOffPause = ports.after(ms, settle);
   }
 
-  function apply(change: Change, says: string | null): void {
+  function apply(change: Change, says: Says | null): void {
     settle();
     const { draft: next, inverse } = changed(draft.value, change);
     become(next);
@@ -133,15 +150,15 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     notice.value = says === null ? null : told(says);
   }
 
-  function put(next: Draft, says: string | null): void {
+  function put(next: Draft, says: Says | null): void {
     apply({ kind: "replace", draft: next }, says);
   }
 
-  function tell(says: string): void {
+  function tell(says: Says): void {
     notice.value = told(says);
   }
 
-  function step(from: typeof past, to: typeof past, says: string): void {
+  function step(from: typeof past, to: typeof past, says: Says): void {
     const change = from.value.at(-1);
     if (!change) return;
     settle();
@@ -154,9 +171,9 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
 
   ports.asides().then(
     (fetched) => {
-      asides.value = fetched;
+      asidesIn.value = fetched;
     },
-    () => tell(lateWords.notFetched),
+    () => tell(() => words.value.latePart.notFetched),
   );
 
   return {
@@ -182,47 +199,72 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
       apply({ kind: "insert", list, at, row: blankRow(list) }, null);
     },
     removeRow(list, at) {
-      apply({ kind: "remove", list, at }, notices.removed(rowWords[list].one(at + 1)));
+      apply({ kind: "remove", list, at }, () =>
+        words.value.notices.removed(words.value.rows[list].one(at + 1)),
+      );
     },
     put,
     timeOfDay() {
       const at = new Date(ports.now());
       return at.getHours() * 3600 + at.getMinutes() * 60 + at.getSeconds();
     },
-    undo: () => step(past, future, notices.undone),
-    redo: () => step(future, past, notices.redone),
+    undo: () => step(past, future, () => words.value.notices.undone),
+    redo: () => step(future, past, () => words.value.notices.redone),
+    speakIn(next) {
+      if (sheetLanguage(draft.value) === next) return;
+      put(inLanguage(draft.value, next), () => words.value.language.voiceToo(languageNames[next]));
+    },
     startDemo(id) {
-      apply({ kind: "replace", draft: draftOf(demos[id]) }, notices.demo);
+      put(inLanguage(draftOf(demos[id]), language.value), () => words.value.notices.demo);
     },
     startEmpty() {
-      apply({ kind: "replace", draft: emptyDraft() }, notices.empty);
+      put(inLanguage(emptyDraft(), language.value), () => words.value.notices.empty);
     },
     open(name, text) {
       const file = readWorksheetText(text);
       if (file.kind === "worksheet") {
-        apply({ kind: "replace", draft: draftOf(file.worksheet) }, notices.opened(name));
+        apply({ kind: "replace", draft: draftOf(file.worksheet) }, () =>
+          words.value.notices.opened(name),
+        );
       } else {
-        notice.value = { ...told(notices.notWorksheet(name)), lines: file.faults.map(faultLine) };
+        notice.value = told(
+          () => words.value.notices.notWorksheet(name),
+          [],
+          () => file.faults.map(faultInFile),
+        );
       }
     },
     save() {
       const { worksheet, faults, wanting } = reading.value;
       const hindered = [...Object.keys(faults), ...wanting];
       if (worksheet === null || hindered.length > 0) {
-        notice.value = { ...told(notices.notSaved), fields: hindered };
+        notice.value = told(() => words.value.notices.notSaved, hindered);
         return;
       }
       const name = fileName(worksheet);
       ports.saveFile(name, textOfFile(worksheet));
-      notice.value = told(notices.saved(name));
+      notice.value = told(() => words.value.notices.saved(name));
     },
     refuseFile() {
-      notice.value = told(notices.notFile);
+      notice.value = told(() => words.value.notices.notFile);
     },
     keepNow,
   };
 }
 
-function told(says: string): Notice {
-  return { says, lines: [], fields: [] };
+/** A notice that goes along when the page's language changes. */
+function told(
+  says: Says,
+  fields: readonly string[] = [],
+  lines: () => readonly string[] = () => [],
+): Notice {
+  return {
+    get says() {
+      return says();
+    },
+    get lines() {
+      return lines();
+    },
+    fields,
+  };
 }

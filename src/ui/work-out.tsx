@@ -3,25 +3,31 @@
 
 import { useComputed } from "@preact/signals";
 import { Fragment } from "preact";
+import { usualLanguage } from "../units/language.ts";
 import { agitationAnswer } from "./answer-model.ts";
 import { Warnings, Working } from "./answer-parts.tsx";
 import { Announcer, BathsAnswer } from "./answers.tsx";
 import { BathRows } from "./bath-rows.tsx";
 import { Choice, Field, Radios } from "./field.tsx";
+import { wordsOf } from "./field-names.ts";
 import { agitationParts } from "./fields.ts";
 import { Greeting, type GreetingProps } from "./greeting.tsx";
+import { withLateWords, words } from "./language.ts";
+import { LanguageSelect } from "./language-choice.tsx";
 import { late } from "./late.tsx";
 import { LeafletQuestion } from "./leaflet-question.tsx";
 import { Question } from "./question.tsx";
 import { Rows } from "./rows.tsx";
+import { sheetLanguage } from "./sheet-language.ts";
 import { NoticeLine, SheetTools } from "./sheet-tools.tsx";
 import { TankQuestion, TimeIt } from "./tank-question.tsx";
-import { cautions, questions } from "./words.ts";
 import { useWorkOut, WorkOutProvider } from "./work-out-context.ts";
 import type { WorkOut } from "./work-out-state.ts";
 
 // Beneath the first screen, and fetched as it stands.
-const WarmthQuestion = late(async () => (await import("./warmth-question.tsx")).WarmthQuestion);
+const WarmthQuestion = late(
+  async () => (await withLateWords(import("./warmth-question.tsx"))).WarmthQuestion,
+);
 const ContrastQuestion = late(
   async () => (await import("./contrast-question.tsx")).ContrastQuestion,
 );
@@ -47,20 +53,21 @@ export function WorkOutPlace({ workOut, hearAPour }: WorkOutPlaceProps) {
         <WarmthQuestion />
         <Hands />
         <Clock />
-        <Question id="baths" asks={questions.baths}>
+        <Question id="baths" asks={words.value.questions.baths}>
           <BathRows />
           <BathsAnswer />
         </Question>
         <ContrastQuestion />
-        <Question id="voice" asks={questions.voice}>
+        <Question id="voice" asks={words.value.questions.voice}>
           <div class="fields">
+            <VoiceLanguage />
             <Choice path="voice.detail" width="middling" />
             <Field path="voice.rate" />
           </div>
         </Question>
-        <Question id="safety" asks={questions.safety}>
+        <Question id="safety" asks={words.value.questions.safety}>
           <ul class="cautions">
-            {cautions.map((caution) => (
+            {words.value.cautions.map((caution) => (
               <li key={caution}>{caution}</li>
             ))}
           </ul>
@@ -71,9 +78,24 @@ export function WorkOutPlace({ workOut, hearAPour }: WorkOutPlaceProps) {
   );
 }
 
+function VoiceLanguage() {
+  const workOut = useWorkOut();
+  return (
+    <div class="field middling">
+      <label for="language">{wordsOf("language").label}</label>
+      <LanguageSelect
+        id="language"
+        chosen={sheetLanguage(workOut.draft.value)}
+        // The usual one is not written down.
+        choose={(next) => workOut.type("language", next === usualLanguage ? "" : next)}
+      />
+    </div>
+  );
+}
+
 function Films() {
   return (
-    <Question id="films" asks={questions.films}>
+    <Question id="films" asks={words.value.questions.films}>
       <div class="fields">
         <Field path="title" width="long" />
       </div>
@@ -106,7 +128,7 @@ function Hands() {
       agitationAnswer(worksheet.value.agitation, plan.value.developmentSeconds),
   ).value;
   return (
-    <Question id="hands" asks={questions.hands}>
+    <Question id="hands" asks={words.value.questions.hands}>
       <div class="fields">
         {agitationParts.map((part) => (
           <Fragment key={part}>
@@ -126,7 +148,7 @@ function Hands() {
 
 function Clock() {
   return (
-    <Question id="clock" asks={questions.clock}>
+    <Question id="clock" asks={words.value.questions.clock}>
       <div class="fields">
         <Radios path="clock.starts" />
         <Radios path="clock.ends" />

@@ -1,5 +1,6 @@
 // What is known of a run without anyone writing it: the films, the bath, the end, and every press.
 import type { RunRecord } from "../logbook/run-record.ts";
+import { lateWords } from "./language.ts";
 import {
   developerLine,
   developmentLine,
@@ -7,14 +8,13 @@ import {
   filmLines,
   pressLines,
 } from "./write-up-model.ts";
-import { writeWords } from "./write-words.ts";
 
 export function Facts({ run }: { readonly run: RunRecord }) {
   const facts: readonly (readonly [string, readonly string[]])[] = [
-    [writeWords.films, filmLines(run)],
-    [writeWords.developer, [developerLine(run)]],
-    [writeWords.developed, [developmentLine(run)]],
-    [writeWords.ended, [endingLine(run)]],
+    [lateWords.value.write.films, filmLines(run)],
+    [lateWords.value.write.developer, [developerLine(run)]],
+    [lateWords.value.write.developed, [developmentLine(run)]],
+    [lateWords.value.write.ended, [endingLine(run)]],
   ];
   return (
     <dl class="facts">
@@ -34,13 +34,13 @@ export function Presses({ run }: { readonly run: RunRecord }) {
   if (run.presses.length === 0) return null;
   return (
     <details class="presses">
-      <summary>{writeWords.presses(run.presses.length)}</summary>
+      <summary>{lateWords.value.write.presses(run.presses.length)}</summary>
       <table class="schedule">
         <thead>
           <tr>
-            <th scope="col">{writeWords.step}</th>
-            <th scope="col">{writeWords.at}</th>
-            <th scope="col">{writeWords.after}</th>
+            <th scope="col">{lateWords.value.write.step}</th>
+            <th scope="col">{lateWords.value.write.at}</th>
+            <th scope="col">{lateWords.value.write.after}</th>
           </tr>
         </thead>
         <tbody>

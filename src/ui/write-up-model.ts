@@ -2,39 +2,38 @@
 import type { RunRecord } from "../logbook/run-record.ts";
 import { processBaths } from "../trade/baths.ts";
 import { writeClockTime } from "../units/clock-time.ts";
-import { writeTemperature } from "../units/temperature.ts";
-import { stepWords, writeWords } from "./write-words.ts";
-
-/** `undefined`: as the person's browser writes it. */
-type Locale = string | undefined;
+import { bathName } from "./field-names.ts";
+import { lateWords, locale, writing } from "./language.ts";
 
 export function titleOf({ worksheet }: RunRecord): string {
-  return worksheet.title?.trim() || writeWords.untitled;
+  return worksheet.title?.trim() || lateWords.value.write.untitled;
 }
 
 /** `"Thursday, 12 March 2026 at 19:42"`, as the locale has it. */
-export function dayAndTime(at: number, locale?: Locale): string {
-  return new Intl.DateTimeFormat(locale, { dateStyle: "full", timeStyle: "short" }).format(at);
+export function dayAndTime(at: number, as = locale.value): string {
+  return new Intl.DateTimeFormat(as, { dateStyle: "full", timeStyle: "short" }).format(at);
 }
 
 /** A line for each film, with what it was metered at, if anyone said. */
 export function filmLines({ worksheet }: RunRecord): readonly string[] {
   return worksheet.films.map(({ label, size, count, boxSpeed, exposureIndex }) => {
-    const film = writeWords.film(label, size, count);
+    const film = lateWords.value.write.film(label, size, count);
     const rating = exposureIndex ?? boxSpeed;
-    return rating === undefined ? film : `${film}, ${writeWords.rating(rating, boxSpeed)}`;
+    return rating === undefined
+      ? film
+      : lateWords.value.write.rated(film, lateWords.value.write.rating(rating, boxSpeed));
   });
 }
 
 /** `"Kelp MQ 1+3"`. */
 export function developerLine({ worksheet: { developer } }: RunRecord): string {
-  return `${developer.label} ${developer.dilution ?? "stock"}`;
+  return `${developer.label} ${developer.dilution ?? lateWords.value.write.stock}`;
 }
 
 /** `"9:29 at 69 °F"`. */
 export function developmentLine({ developmentSeconds, worksheet }: RunRecord): string {
-  const temperature = writeTemperature(worksheet.developer.temperature);
-  return writeWords.bath(writeClockTime(developmentSeconds), temperature);
+  const temperature = writing.value.temperature(worksheet.developer.temperature);
+  return lateWords.value.write.bath(writeClockTime(developmentSeconds), temperature);
 }
 
 export interface PressLine {
@@ -44,8 +43,8 @@ export interface PressLine {
   readonly after: string | null;
 }
 
-export function pressLines(record: RunRecord, locale?: Locale): readonly PressLine[] {
-  const clock = new Intl.DateTimeFormat(locale, { timeStyle: "medium" });
+export function pressLines(record: RunRecord, as = locale.value): readonly PressLine[] {
+  const clock = new Intl.DateTimeFormat(as, { timeStyle: "medium" });
   return record.presses.map(({ section, at }, i) => {
     const before = record.presses[i - 1];
     // A wall clock may have been set back between the two.
@@ -56,12 +55,13 @@ export function pressLines(record: RunRecord, locale?: Locale): readonly PressLi
 
 /** A step that is told once for each kind of film has a number after its id. */
 function stepName({ worksheet }: RunRecord, section: string): string {
-  const bath = processBaths[worksheet.process]?.find(({ id }) => id === section);
-  return bath?.label ?? stepWords[section.replace(/-\d+$/, "")] ?? section;
+  const isBath = processBaths[worksheet.process]?.some(({ id }) => id === section);
+  const steps: { readonly [id: string]: string } = lateWords.value.steps;
+  return isBath ? bathName(section) : (steps[section.replace(/-\d+$/, "")] ?? section);
 }
 
 export function endingLine(record: RunRecord): string {
-  const { done, left, leftAtOnce, open } = writeWords.endings;
+  const { done, left, leftAtOnce, open } = lateWords.value.write.endings;
   switch (record.ended) {
     case "done":
       return done;

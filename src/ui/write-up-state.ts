@@ -1,11 +1,11 @@
 // Ports in, the kept runs out, and the acts a person can do to them. A note is kept as it is typed, a
 // pause after the last key; what is taken out can be brought back for as long as the place is open.
-import { type ReadonlySignal, signal } from "@preact/signals";
+import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { RunRecord } from "../logbook/run-record.ts";
 import type { FoundRuns, RunStore } from "../logbook/run-store.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import { lateWords } from "./language.ts";
 import { textOfRuns, titleOf } from "./write-up-model.ts";
-import { writeWords } from "./write-words.ts";
 
 export interface WriteUpPorts {
   readonly store: RunStore;
@@ -44,7 +44,8 @@ export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPor
   const notes = signal<{ readonly [id: string]: "kept" | "refused" | undefined }>({});
   const taken = signal<readonly RunRecord[]>([]);
   const returned = signal<string | null>(null);
-  const notice = signal<string | null>(null);
+  /** In whatever words are in force when it is shown. */
+  const says = signal<(() => string) | null>(null);
   /** Notes that wait to be kept: the way to call that off. */
   const waiting = new Map<string, () => void>();
 
@@ -81,7 +82,7 @@ export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPor
     notes,
     taken,
     returned,
-    notice,
+    notice: computed(() => says.value?.() ?? null),
     type(id, note) {
       become(runs().map((run) => (run.id === id ? { ...run, note } : run)));
       notes.value = { ...notes.value, [id]: undefined };
@@ -98,12 +99,12 @@ export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPor
       waiting.delete(id);
       become(runs().filter((other) => other !== run));
       taken.value = [...taken.value, run];
-      notice.value = writeWords.takenOut(titleOf(run));
+      says.value = () => lateWords.value.write.takenOut(titleOf(run));
       store.remove(id).then((removed) => {
         if (removed || !taken.value.includes(run)) return;
         taken.value = taken.value.filter((other) => other !== run);
         putBack(run);
-        notice.value = writeWords.notTakenOut(titleOf(run));
+        says.value = () => lateWords.value.write.notTakenOut(titleOf(run));
       });
     },
     undo() {
@@ -113,7 +114,7 @@ export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPor
       putBack(run);
       returned.value = run.id;
       const last = taken.value.at(-1);
-      notice.value = last === undefined ? null : writeWords.takenOut(titleOf(last));
+      says.value = last === undefined ? null : () => lateWords.value.write.takenOut(titleOf(last));
       store.keep(run).then((kept) => {
         const now = found.value;
         if (kept || now?.kind !== "found") return;
@@ -121,8 +122,8 @@ export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPor
       });
     },
     saveAll() {
-      saveFile(writeWords.file, textOfRuns(runs()));
-      notice.value = writeWords.saved(writeWords.file);
+      saveFile(lateWords.value.write.file, textOfRuns(runs()));
+      says.value = () => lateWords.value.write.saved(lateWords.value.write.file);
     },
     again(id) {
       const run = runOf(id);

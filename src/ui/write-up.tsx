@@ -7,40 +7,43 @@ import type { PlaceProps } from "./place.ts";
 import { Facts, Presses } from "./write-up-facts.tsx";
 import { dayAndTime, titleOf } from "./write-up-model.ts";
 import { openWriteUp, type WriteUp, type WriteUpPorts } from "./write-up-state.ts";
-import { writeWords } from "./write-words.ts";
 import "./write-up.css";
+import { lateWords } from "./language.ts";
 
 export function writeUpWith(ports: WriteUpPorts): ComponentType<PlaceProps> {
   return function WriteUpPlace() {
     const writeUp = useMemo(() => openWriteUp(ports), []);
     useLayoutEffect(() => keepOnLeaving(writeUp.keepNow), [writeUp]);
     const found = writeUp.found.value;
-    if (found === null) return <p role="status">{writeWords.onItsWay}</p>;
+    if (found === null) return <p role="status">{lateWords.value.write.onItsWay}</p>;
     const { runs } = found;
     return (
       <>
-        <p>{writeWords.lead}</p>
-        {found.kind === "refused" && <p class="not-kept">{writeWords.refused}</p>}
+        <p>{lateWords.value.write.lead}</p>
+        {found.kind === "refused" && <p class="not-kept">{lateWords.value.write.refused}</p>}
         {found.kind === "found" && found.onlyHere.length > 0 && (
-          <p class="not-kept">{writeWords.onlyHere(found.onlyHere.length)}</p>
+          <p class="not-kept">{lateWords.value.write.onlyHere(found.onlyHere.length)}</p>
         )}
         {runs.length > 0 && (
           <div class="run-tools">
             <button type="button" onClick={writeUp.saveAll}>
-              {writeWords.saveAll}
+              {lateWords.value.write.saveAll}
             </button>
           </div>
         )}
         <Notice writeUp={writeUp} />
         {runs.length === 0 && found.kind === "found" && (
           <p>
-            {writeWords.empty} <a href="#lights-out">{writeWords.toLightsOut}</a>
+            {lateWords.value.write.empty}{" "}
+            <a href="#lights-out">{lateWords.value.write.toLightsOut}</a>
           </p>
         )}
         {runs.map((run) => (
           <Run key={run.id} run={run} writeUp={writeUp} />
         ))}
-        {found.kind === "found" && found.unread > 0 && <p>{writeWords.unread(found.unread)}</p>}
+        {found.kind === "found" && found.unread > 0 && (
+          <p>{lateWords.value.write.unread(found.unread)}</p>
+        )}
       </>
     );
   };
@@ -74,7 +77,7 @@ function Notice({ writeUp }: { readonly writeUp: WriteUp }) {
       <p role="status">{writeUp.notice.value}</p>
       {count > 0 && (
         <button ref={undo} type="button" onClick={writeUp.undo}>
-          {writeWords.undo}
+          {lateWords.value.write.undo}
         </button>
       )}
     </div>
@@ -93,7 +96,7 @@ function Run({ run, writeUp }: RunProps) {
     if (writeUp.returned.value === id) heading.current?.focus();
   }, [writeUp, id]);
   const begun = dayAndTime(run.begunAt);
-  const of = <span class="unseen">{writeWords.of(titleOf(run), begun)}</span>;
+  const of = <span class="unseen">{lateWords.value.write.of(titleOf(run), begun)}</span>;
   return (
     <article class="run" aria-labelledby={`title-${id}`}>
       <header>
@@ -110,11 +113,11 @@ function Run({ run, writeUp }: RunProps) {
         <Note run={run} writeUp={writeUp} />
         <div class="run-tools">
           <button type="button" onClick={() => writeUp.again(id)}>
-            {writeWords.again}
+            {lateWords.value.write.again}
             {of}
           </button>
           <button type="button" class="plain" onClick={() => writeUp.takeOut(id)}>
-            {writeWords.takeOut}
+            {lateWords.value.write.takeOut}
             {of}
           </button>
         </div>
@@ -128,9 +131,9 @@ function Note({ run, writeUp }: RunProps) {
   const state = writeUp.notes.value[id];
   return (
     <div class="note">
-      <label for={`note-${id}`}>{writeWords.note}</label>
+      <label for={`note-${id}`}>{lateWords.value.write.note}</label>
       <p id={`hint-${id}`} class="hint">
-        {writeWords.noteHint}
+        {lateWords.value.write.noteHint}
       </p>
       <textarea
         id={`note-${id}`}
@@ -141,8 +144,8 @@ function Note({ run, writeUp }: RunProps) {
         onBlur={writeUp.keepNow}
       />
       <p role="status">
-        {state === "kept" && writeWords.noteKept}
-        {state === "refused" && writeWords.noteNotKept}
+        {state === "kept" && lateWords.value.write.noteKept}
+        {state === "refused" && lateWords.value.write.noteNotKept}
       </p>
     </div>
   );

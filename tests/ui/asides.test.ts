@@ -7,7 +7,7 @@ import { demos } from "../../src/ui/demo.ts";
 import { blankRow, changed, type Draft, rowCount } from "../../src/ui/draft.ts";
 import { draftOf } from "../../src/ui/draft-of.ts";
 import type { RowList } from "../../src/ui/fields.ts";
-import { notices } from "../../src/ui/words.ts";
+import { notices } from "../../src/ui/words/en/frame.ts";
 import { readDraft } from "../../src/ui/work-out-model.ts";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
 import { benchInCelsius, benchInFahrenheit } from "../plan/bench-worksheets.ts";

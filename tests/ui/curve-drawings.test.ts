@@ -10,6 +10,7 @@ import { type TemperingCurve, temperingDrawing } from "../../src/ui/tempering-dr
 import { type WedgeCurve, wedgeDrawing } from "../../src/ui/wedge-drawing.ts";
 import { celsiusFromFahrenheit } from "../../src/units/temperature.ts";
 import { leafletOf } from "./curve-cases.ts";
+import "./late-words.ts";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

@@ -8,6 +8,7 @@ import { type LeafletCurve, leafletDrawing } from "../../src/ui/leaflet-drawing.
 import { temperingDrawing } from "../../src/ui/tempering-drawing.ts";
 import { celsiusFromFahrenheit } from "../../src/units/temperature.ts";
 import { leafletOf } from "./curve-cases.ts";
+import "./late-words.ts";
 
 afterEach(cleanup);
 

@@ -6,7 +6,7 @@ import { demos } from "../../src/ui/demo.ts";
 import { draftOf } from "../../src/ui/draft-of.ts";
 import { type Fetches, Frame } from "../../src/ui/frame.tsx";
 import { type PlaceId, type PlaceProps, placeAt, placeIds } from "../../src/ui/place.ts";
-import { frameWords, placeWords } from "../../src/ui/words.ts";
+import { frame as frameWords, places as placeWords } from "../../src/ui/words/en/frame.ts";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
 import { world } from "./ports.ts";
 
@@ -23,7 +23,15 @@ function shown(fetches: Partial<Fetches> = {}) {
     "write-up": async () => Titled,
     ...fetches,
   };
-  render(<Frame place={place} workOut={workOut} fetches={all} hearAPour={async () => {}} />);
+  render(
+    <Frame
+      place={place}
+      workOut={workOut}
+      fetches={all}
+      languageStore={{ load: () => null, keep: () => true }}
+      hearAPour={async () => {}}
+    />,
+  );
   return place;
 }
 

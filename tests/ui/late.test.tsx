@@ -2,8 +2,8 @@
 import { act, cleanup, render, screen } from "@testing-library/preact";
 import type { ComponentType } from "preact";
 import { afterEach, describe, expect, test } from "vitest";
-import { lateWords } from "../../src/ui/bench-words.ts";
 import { late } from "../../src/ui/late.tsx";
+import { latePart as lateWords } from "../../src/ui/words/en/bench.ts";
 
 afterEach(cleanup);
 

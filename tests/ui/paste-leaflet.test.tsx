@@ -1,10 +1,10 @@
 // @vitest-environment happy-dom
 import { cleanup, fireEvent, render, screen } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
-import { pasteWords as words } from "../../src/ui/bench-words.ts";
 import { demos } from "../../src/ui/demo.ts";
 import { draftOf } from "../../src/ui/draft-of.ts";
 import { PasteLeaflet } from "../../src/ui/paste-leaflet.tsx";
+import { paste as words } from "../../src/ui/words/en/bench.ts";
 import { WorkOutProvider } from "../../src/ui/work-out-context.ts";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
 import { world } from "./ports.ts";

@@ -2,8 +2,9 @@
 // that moves when the test says so.
 import type { KeptTank } from "../../src/logbook/tank-store.ts";
 import type { Found, KeptTexts } from "../../src/logbook/worksheet-store.ts";
-import { asides } from "../../src/plan/asides.ts";
+import { asidesIn } from "../../src/plan/asides.ts";
 import type { Ports } from "../../src/ui/work-out-state.ts";
+import "./late-words.ts";
 
 interface World {
   readonly ports: Ports;
@@ -41,7 +42,7 @@ export function world(found: Found = { kind: "nothing" }, willKeep = true): Worl
           return true;
         },
       },
-      asides: async () => asides,
+      asides: async () => asidesIn,
       // Noon of a day like any other, by whatever clock the machine keeps.
       now: () => new Date(2026, 4, 14, 12).getTime() + now,
       saveFile: (name, text) => saved.push({ name, text }),

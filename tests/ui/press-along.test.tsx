@@ -14,8 +14,9 @@ import {
   takeBack,
   timesOf,
 } from "../../src/ui/press-along-model.ts";
-import { pressAlongWords as words } from "../../src/ui/wet-words.ts";
+import { pressAlong as words } from "../../src/ui/words/en/wet.ts";
 import { openedOver } from "./opener.tsx";
+import "./late-words.ts";
 
 afterEach(cleanup);
 

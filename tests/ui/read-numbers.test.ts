@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { readField } from "../../src/ui/read-field.ts";
-import { faultWords } from "../../src/ui/words.ts";
+import { faults as faultWords } from "../../src/ui/words/en/faults.ts";
 
 const signed = (typed: string) => readField("signed", typed, "");
 const numbers = (typed: string) => readField("numbers", typed, "");

@@ -1,16 +1,16 @@
 import { describe, expect, test } from "vitest";
 import type { Section } from "../../src/timeline/score.ts";
 import { demos } from "../../src/ui/demo.ts";
-import { entriesOf, entryAt, type Naming } from "../../src/ui/score-entries.ts";
+import { entriesOf, entryAt } from "../../src/ui/score-entries.ts";
 import { compiled } from "../timeline/scene.ts";
+import "./late-words.ts";
 
-const naming: Naming = { method: "inversion", bath: (id) => `${id} bath` };
 const developer = compiled(demos.gullrock).sections.find(({ id }) => id === "developer");
 const section = (): Section => {
   if (developer === undefined) throw new Error("the demo has no developer");
   return developer;
 };
-const entries = entriesOf(section(), naming);
+const entries = entriesOf(section(), "inversion");
 const handsAt = (at: number) => entries.find((entry) => entry.at === at)?.hands;
 
 describe("a section in words", () => {
@@ -21,7 +21,7 @@ describe("a section in words", () => {
   });
 
   test("tells what happens at one time as one entry", () => {
-    expect(handsAt(8)).toBe("pour in the developer bath");
+    expect(handsAt(8)).toBe("pour in the developer");
     expect(handsAt(48)).toBe("rest, tap twice");
     const times = entries.map(({ at }) => at);
     expect(times).toEqual([...new Set(times)].toSorted((a, b) => a - b));
@@ -37,7 +37,7 @@ describe("a section in words", () => {
   });
 
   test("names what the hands turn, by the kind of tank", () => {
-    const drum = entriesOf(section(), { ...naming, method: "rotary" });
+    const drum = entriesOf(section(), "rotary");
     expect(drum.some((entry) => entry.hands?.includes("turn the drum 12 times"))).toBe(true);
   });
 

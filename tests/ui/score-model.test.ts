@@ -8,6 +8,7 @@ import { textWidth, widestOf, wrapped } from "../../src/ui/score-type.ts";
 import { changed, foghorn } from "../plan/worksheets.ts";
 import { anyWorksheet } from "../timeline/any-worksheet.ts";
 import { compiled } from "../timeline/scene.ts";
+import "./late-words.ts";
 
 const demo = compiled(demos.gullrock);
 const drum = compiled(

@@ -5,9 +5,10 @@ import { useState } from "preact/hooks";
 import { afterEach, describe, expect, test } from "vitest";
 import { Sink } from "../../src/ui/sink.tsx";
 import { type SinkKey, sinkAt, touch } from "../../src/ui/sink-model.ts";
-import { sinkWords as words } from "../../src/ui/wet-words.ts";
+import { sink as words } from "../../src/ui/words/en/wet.ts";
 import { type Temperature, toCelsius } from "../../src/units/temperature.ts";
 import { openedOver } from "./opener.tsx";
+import "./late-words.ts";
 
 afterEach(cleanup);
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { tankTexts, withHands, withTank } from "../../src/ui/bench-acts.ts";
-import { tankWords } from "../../src/ui/bench-words.ts";
 import { demos } from "../../src/ui/demo.ts";
 import type { Draft } from "../../src/ui/draft.ts";
 import { draftOf, emptyDraft } from "../../src/ui/draft-of.ts";
-import { notices } from "../../src/ui/words.ts";
+import { tanks as tankWords } from "../../src/ui/words/en/bench.ts";
+import { notices } from "../../src/ui/words/en/frame.ts";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
 import { world } from "./ports.ts";
 

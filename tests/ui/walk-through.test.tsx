@@ -8,9 +8,10 @@ import type { Worksheet } from "../../src/plan/worksheet.ts";
 import type { Section, Timeline } from "../../src/timeline/score.ts";
 import { demos } from "../../src/ui/demo.ts";
 import { walkThroughWith } from "../../src/ui/walk-through.tsx";
-import { walkWords } from "../../src/ui/walk-words.ts";
+import { walk as walkWords } from "../../src/ui/words/en/walk.ts";
 import { changed } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
+import "./late-words.ts";
 
 afterEach(cleanup);
 beforeEach(() => {

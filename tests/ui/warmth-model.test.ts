@@ -1,10 +1,10 @@
 // What is told at the sink, where the rest of the page may still be anything.
 import { describe, expect, test } from "vitest";
-import { temperingWords as words } from "../../src/ui/bench-words.ts";
 import { demos } from "../../src/ui/demo.ts";
 import type { Draft } from "../../src/ui/draft.ts";
 import { draftOf } from "../../src/ui/draft-of.ts";
 import { sinkAnswer } from "../../src/ui/warmth-model.ts";
+import { tempering as words } from "../../src/ui/words/en/bench.ts";
 import { readDraft } from "../../src/ui/work-out-model.ts";
 
 const foghorn = draftOf(demos.foghorn);

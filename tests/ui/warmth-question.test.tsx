@@ -3,15 +3,17 @@ import { act, cleanup, fireEvent, render, screen, within } from "@testing-librar
 import { afterEach, describe, expect, test } from "vitest";
 import { planOf } from "../../src/plan/plan.ts";
 import { warningsAbout } from "../../src/ui/answer-model.ts";
-import { benchMore, mixingWords, temperingWords as words } from "../../src/ui/bench-words.ts";
 import { demos } from "../../src/ui/demo.ts";
 import type { Draft } from "../../src/ui/draft.ts";
 import { draftOf } from "../../src/ui/draft-of.ts";
 import { NoticeLine } from "../../src/ui/sheet-tools.tsx";
 import { poursAnswer } from "../../src/ui/warmth-model.ts";
 import { WarmthQuestion } from "../../src/ui/warmth-question.tsx";
-import { sinkWords } from "../../src/ui/wet-words.ts";
-import { answerWords, faultWords } from "../../src/ui/words.ts";
+import { answers as answerWords } from "../../src/ui/words/en/answers.ts";
+import { mixing as mixingWords, tempering as words } from "../../src/ui/words/en/bench.ts";
+import { faults as faultWords } from "../../src/ui/words/en/faults.ts";
+import { more as benchMore } from "../../src/ui/words/en/questions.ts";
+import { sink as sinkWords } from "../../src/ui/words/en/wet.ts";
 import { WorkOutProvider } from "../../src/ui/work-out-context.ts";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
 import { world } from "./ports.ts";
@@ -164,7 +166,7 @@ describe("what stands in a water bath", () => {
     const sheet = await atTheSink();
     expect(told(sheet)).toBe(words.noTarget);
     // Nothing was read yet: the bath as it was measured is the nearest that is known.
-    expect(readKey(sheet).textContent).toBe(sinkWords.read("69 °F"));
+    expect(readKey(sheet).textContent).toBe(sinkWords.read("69\u00a0°F"));
     await read(sheet);
     pass(200_000);
     await press(key(sheet, sinkWords.less));
@@ -233,10 +235,10 @@ describe("what stands in a water bath", () => {
 
   test("shows a warm day's water first where nothing was ever measured", async () => {
     await shown({ ...demo, "developer.temperature": "" });
-    expect(readKey(await atTheSink()).textContent).toBe(sinkWords.read("72 °F"));
+    expect(readKey(await atTheSink()).textContent).toBe(sinkWords.read("72\u00a0°F"));
     cleanup();
     await shown({ ...demo, "developer.temperature": "", "unit.temperature": "c" });
-    expect(readKey(await atTheSink()).textContent).toBe(sinkWords.read("22 °C"));
+    expect(readKey(await atTheSink()).textContent).toBe(sinkWords.read("22\u00a0°C"));
   });
 
   test("is left as it was found, and the way back to the sink has the focus", async () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { KeptTexts } from "../../src/logbook/worksheet-store.ts";
 import { demos } from "../../src/ui/demo.ts";
 import { draftOf } from "../../src/ui/draft-of.ts";
-import { notices } from "../../src/ui/words.ts";
+import { notices } from "../../src/ui/words/en/frame.ts";
 import { makeWorkOut, openWorkOut } from "../../src/ui/work-out-state.ts";
 import { textOfFile } from "../../src/ui/worksheet-file.ts";
 import { world } from "./ports.ts";

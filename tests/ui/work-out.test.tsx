@@ -4,7 +4,7 @@ import { afterEach, describe, expect, test } from "vitest";
 import { demos } from "../../src/ui/demo.ts";
 import type { Draft } from "../../src/ui/draft.ts";
 import { draftOf, emptyDraft } from "../../src/ui/draft-of.ts";
-import { greeting, sheetWords } from "../../src/ui/words.ts";
+import { greeting, sheet as sheetWords } from "../../src/ui/words/en/frame.ts";
 import { WorkOutPlace } from "../../src/ui/work-out.tsx";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
 import { world } from "./ports.ts";

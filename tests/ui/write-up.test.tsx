@@ -6,12 +6,13 @@ import type { RunRecord } from "../../src/logbook/run-record.ts";
 import type { FoundRuns } from "../../src/logbook/run-store.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { demos } from "../../src/ui/demo.ts";
+import { steps as stepWords, write as writeWords } from "../../src/ui/words/en/write.ts";
 import { writeUpWith } from "../../src/ui/write-up.tsx";
 import { dayAndTime, pressLines } from "../../src/ui/write-up-model.ts";
-import { stepWords, writeWords } from "../../src/ui/write-words.ts";
 import { foghorn } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
 import { world as clockAndFiles } from "./ports.ts";
+import "./late-words.ts";
 
 afterEach(cleanup);
 

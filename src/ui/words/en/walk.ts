@@ -1,8 +1,9 @@
-// Every word that Walk through shows, the score's own among them, as data, so that another language
-// is another module of the same shape. What is spoken, and the names of the steps, come with the timeline.
-import type { Method } from "../trade/method.ts";
+// The words of Walk through, the score's own among them. What is spoken, and the names of the steps, come
+// with the timeline.
+import type { Method } from "../../../trade/method.ts";
+import { bathWithin } from "./baths.ts";
 
-export const walkWords = {
+export const walk = {
   noWorksheet: "There is nothing to walk through until the worksheet can be worked out.",
   toWorkOut: "Go to Work out",
   onItsWay: "Putting the steps together…",
@@ -19,17 +20,23 @@ export const walkWords = {
   light: "light",
   screenBlack: "The screen is black here.",
   ownPace: "no clock",
-  spoken: (seconds: string) => `${seconds} of words, then it waits for your press`,
-  clocked: (time: string) => `${time} by the clock`,
+  /** Beneath a step's name. */
+  hint: (light: string, lasts: string) => `${light}, ${lasts}`,
+  spoken: (seconds: string) => `${seconds} of words, then it waits for your press.`,
+  clocked: (time: string) => `${time} by the clock.`,
   previous: "Previous step",
   next: "Next step",
   step: (n: number, of: number) => `Step ${n} of ${of}`,
+  /** Read on from that, by those who listen to the page. */
+  stepTitle: (title: string) => `: ${title}`,
   hear: "Hear this step",
   stopHearing: "Stop",
   hearing: (time: string, of: string) => `${time} of ${of}`,
   notHeard: "No sound could be started here.",
   runIsOn: "A run is on, so nothing else sounds. It goes on in",
   lightsOut: "Lights out",
+  /** What ends that sentence, behind the link. */
+  runIsOnEnd: ".",
   inWords: "The same in words",
   time: "Time",
   hands: "Hands",
@@ -41,7 +48,7 @@ export const walkWords = {
   leftWhy: "What found no room between the signals, and why.",
 };
 
-export const scoreWords = {
+export const score = {
   /** Said of the whole picture; what it holds stands beside it in words. */
   picture: (title: string) => `Score of ${title}`,
   region: (title: string) => `Score of ${title}, may be scrolled sideways`,
@@ -59,6 +66,10 @@ export const scoreWords = {
     clock:
       "Black and white in turn: five seconds each; one second each where only words are heard.",
   },
+  /** What stands for words, and for the length of a fold, where the signs are shown. */
+  example: { words: "Ready", fold: "17 s" },
+  /** @param bath its id */
+  bath: (bath: string) => bathWithin(bath),
   press: "press",
   "pour-in": "pour in",
   full: "full",
@@ -90,12 +101,14 @@ export const turnsInWords: { readonly [method in Method]: (count: number) => str
   hanger: (count) => `lift and tilt ${times(count)}`,
 };
 
-export const deedWords = {
-  pourIn: (bath: string) => `pour in the ${bath}`,
+export const deeds = {
+  /** @param bath its id, here and below */
+  pourIn: (bath: string) => `pour in the ${bathWithin(bath)}`,
   full: "tank full",
   until: (turns: string, time: string) => `${turns}, until ${time}`,
   rest: "rest",
   tap: (count: number) => `tap ${times(count)}`,
-  pourOut: (bath: string) => `pour out the ${bath}`,
+  pourOut: (bath: string) => `pour out the ${bathWithin(bath)}`,
   empty: "tank empty",
+  joined: (deeds: readonly string[]) => deeds.join(", "),
 };

@@ -1,8 +1,10 @@
-// Every word that Lights out shows, as data. What the voice says stands in audio-scripts/.
-import type { Deed } from "../process/moments.ts";
+// The words of Lights out. What the voice says stands in audio-scripts/.
+import type { Deed } from "../../../process/moments.ts";
+import type { Method } from "../../../trade/method.ts";
+import { bathWithin } from "./baths.ts";
 
 /** What the hands are to do, large enough to read across a room; by method where hands differ. */
-export const deedWords: { readonly [deed in Deed]: string } = {
+export const runDeeds: { readonly [deed in Deed]: string } = {
   "pour-in": "Pour in",
   full: "Full",
   agitate: "Invert",
@@ -13,7 +15,8 @@ export const deedWords: { readonly [deed in Deed]: string } = {
   empty: "Empty",
 };
 
-export const agitateWords: { readonly [method: string]: string } = {
+/** Moving the tank, by method. */
+export const moves: { readonly [method in Method]: string } = {
   inversion: "Invert",
   twist: "Twist",
   rotary: "Roll",
@@ -27,6 +30,7 @@ export const beforeRun = {
   ahead: "What will be led",
   develop: (films: string, time: string, temperature: string, developer: string) =>
     `${films}, for ${time} at ${temperature} in ${developer}.`,
+  films: (films: readonly string[]) => films.join(", "),
   mix: (mix: string) => `Mix ${mix}.`,
   how: "How it is pressed",
   once: "One press anywhere on the screen, or any key, goes on to the next step.",
@@ -43,7 +47,7 @@ export const beforeRun = {
   failed:
     "The voice could not be fetched, so nothing was begun. A network is needed once, the first time.",
   again: "Try again",
-} as const;
+};
 
 export const duringRun = {
   name: "The run",
@@ -55,11 +59,12 @@ export const duringRun = {
   leaveTimed: "The clock in the tank goes on without you. Leave the run?",
   leaveWaiting: "Leave the run? What was done so far is kept in Write up.",
   stay: "Stay",
-  now: "Now",
+  now: (deed: string) => `Now: ${deed}`,
   next: "Next",
   in: (time: string) => `in ${time}`,
   after: (deed: string, time: string) => `then ${deed.toLowerCase()}, in ${time}`,
-  leftIn: (bath: string) => `left in the ${bath}`,
+  /** @param bath its id */
+  leftIn: (bath: string) => `left in the ${bathWithin(bath)}`,
   untilPour: "until the pour",
   emptying: "until it is empty",
   waiting: "Press",
@@ -68,4 +73,4 @@ export const duringRun = {
   over: "Done",
   overHint: "The film is hanging. What was done is in Write up.",
   toWriteUp: "Go to Write up",
-} as const;
+};

@@ -1,6 +1,6 @@
-// Every word that Write up shows, as data, so that another language is another module of the same shape.
+// The words of Write up.
 
-export const writeWords = {
+export const write = {
   lead: "Every run leaves a record here by itself.",
   onItsWay: "Looking for your runs…",
   empty:
@@ -25,7 +25,11 @@ export const writeWords = {
     count === 1 ? `${label}, ${size}` : `${count} × ${label}, ${size}`,
   rating: (at: number, box: number | undefined) =>
     box === undefined || box === at ? `at ${at}` : `at ${at}, box speed ${box}`,
+  /** A film, and what it was metered at. */
+  rated: (film: string, rating: string) => `${film}, ${rating}`,
   developer: "Developer",
+  /** In place of a dilution. */
+  stock: "stock",
   developed: "Developed for",
   bath: (time: string, temperature: string) => `${time} at ${temperature}`,
   ended: "Ended",
@@ -53,7 +57,7 @@ export const writeWords = {
 };
 
 /** Steps that are no bath, by id. */
-export const stepWords: { readonly [id: string]: string } = {
+export const steps = {
   "lay-out": "Lay out",
   temper: "Temperature",
   "lights-out": "Lights out",

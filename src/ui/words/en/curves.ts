@@ -1,5 +1,4 @@
-// Every word that the drawings of curves show or say, as data, so that another language is another module
-// of the same shape. Numbers come ready written, with their units.
+// What the drawings of curves show and say. Numbers come ready written, with their units.
 
 /** `"2 rows"`, and one of them without the s. */
 const counted = (count: number, one: string, many: string) =>
@@ -8,12 +7,12 @@ const counted = (count: number, one: string, many: string) =>
 /** `"temperature, °F"`. */
 const temperatureIn = (unit: string) => `temperature, ${unit}`;
 
-export const curveWords = {
+export const curve = {
   /** What stands for a drawing with those who do not see it. */
   picture: (title: string, says: string) => `${title}. ${says}`,
-} as const;
+};
 
-export const leafletWords = {
+export const leafletCurve = {
   title: "Development time by temperature",
   across: temperatureIn,
   up: "time",
@@ -30,9 +29,9 @@ export const leafletWords = {
   today: (at: string) => `Today: ${at}.`,
   beyond: "That is beyond the leaflet's rows.",
   sought: (at: string) => `Sought: ${at}.`,
-} as const;
+};
 
-export const temperingWords = {
+export const temperingCurve = {
   title: "Temperature by time",
   across: "from the first reading",
   up: temperatureIn,
@@ -47,9 +46,9 @@ export const temperingWords = {
   reaches: (temperature: string, at: string, when: string) =>
     `It is at ${temperature} after ${at}, likely ${when}.`,
   settling: (from: string, to: string) => `It settles between ${from} and ${to}.`,
-} as const;
+};
 
-export const contrastWords = {
+export const contrastCurve = {
   title: "Contrast by development time",
   across: "development time",
   up: "mean gradient",
@@ -62,9 +61,9 @@ export const contrastWords = {
   wanted: (at: string) => `Wanted: ${at}.`,
   beyond: "That is beyond the tested times.",
   most: (gradient: string) => `No time gets beyond ${gradient}.`,
-} as const;
+};
 
-export const wedgeWords = {
+export const wedgeCurve = {
   title: "Density by exposure",
   across: "log exposure, lux seconds",
   fromFirst: "log exposure from the first step",
@@ -75,4 +74,4 @@ export const wedgeWords = {
   films: (count: number) => `${counted(count, "test film", "test films")}.`,
   rises: (label: string, low: string, high: string) => `${label}: density from ${low} to ${high}.`,
   speedPoint: (label: string, at: string) => `Speed point of ${label} at ${at}.`,
-} as const;
+};

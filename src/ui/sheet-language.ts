@@ -1,0 +1,15 @@
+// A draft in, the language that its voice speaks out, and the other way round. Alone, because the page's
+// language is another matter: a worksheet keeps its own.
+import { type Language, languageOf, usualLanguage } from "../units/language.ts";
+import type { Draft } from "./draft.ts";
+
+/** The usual one where the worksheet names none, or one that is not spoken here. */
+export function sheetLanguage(draft: Draft): Language {
+  return languageOf((draft.language ?? "").trim()) ?? usualLanguage;
+}
+
+/** The usual one is not written down. */
+export function inLanguage(draft: Draft, language: Language): Draft {
+  const { language: _, ...rest } = draft;
+  return language === usualLanguage ? rest : { ...rest, language };
+}

@@ -1,0 +1,65 @@
+// A language in, the way to fetch all its words out: the screens' and the plan's, a chunk of script for
+// each kind. This table is all that the page knows of which languages have been written.
+import { english } from "../../plan/words/english.ts";
+import { asideWordsIn, planWordsIn } from "../../plan/words/languages.ts";
+import type { AsideWords, PlanWords } from "../../plan/words/words.ts";
+import { type Language, usualLanguage } from "../../units/language.ts";
+import { first } from "./en/first.ts";
+import type { FirstWords, LateWords } from "./words.ts";
+
+/** What the first screen needs. */
+export interface FirstOfAll {
+  readonly screens: FirstWords;
+  readonly plan: PlanWords;
+}
+
+/** What comes behind it. */
+export interface LateOfAll {
+  readonly screens: LateWords;
+  readonly asides: AsideWords;
+}
+
+/** Both reject where the words cannot be fetched. */
+export interface Catalogue {
+  readonly first: () => Promise<FirstOfAll>;
+  readonly late: () => Promise<LateOfAll>;
+}
+
+interface Screens {
+  readonly first: () => Promise<FirstWords>;
+  readonly late: () => Promise<LateWords>;
+}
+
+const inEnglish: Screens = {
+  first: async () => first,
+  late: async () => (await import("./en/late.ts")).late,
+};
+
+/**
+ * Two lines a language: `de: { first: async () => (await import("./de/first.ts")).first, late: … }`. One
+ * that is not here has not been written yet.
+ */
+const screensIn: { readonly [language in Language]?: Screens } = { en: inEnglish };
+
+/** Comes with the page. */
+export const usualFirst: FirstOfAll = { screens: first, plan: english };
+
+/** English where a language has no words of its own yet. */
+export function catalogueOf(language: Language): Catalogue {
+  const screens = screensIn[language] ?? inEnglish;
+  return {
+    async first() {
+      const [ours, plan] = await Promise.all([screens.first(), planWordsIn(language)]);
+      return { screens: ours, plan };
+    },
+    async late() {
+      const [ours, asides] = await Promise.all([screens.late(), asideWordsIn(language)]);
+      return { screens: ours, asides };
+    },
+  };
+}
+
+/** The language that a page in this language is really written in. */
+export function writtenIn(language: Language): Language {
+  return screensIn[language] ? language : usualLanguage;
+}

@@ -1,0 +1,83 @@
+// What the fields of the development are called, by the pattern of their paths, and why they are asked.
+
+export const fields = {
+  language: { label: "The voice speaks" },
+  title: { label: "Name of this worksheet" },
+  "films[].label": { label: "Film" },
+  "films[].size": { label: "Size" },
+  "films[].count": { label: "How many" },
+  "films[].boxSpeed": { label: "Speed on the box" },
+  "films[].exposureIndex": {
+    label: "Metered at",
+    why: "The speed the meter was set to. Empty means the speed on the box. All films in one tank get one time, so they should share it.",
+  },
+  "developer.label": { label: "Developer" },
+  "developer.dilution": {
+    label: "Dilution",
+    why: "Parts of stock, then parts of water: 1+3 is one of stock and three of water. “stock” is undiluted. 1:3 is not taken, since people read it in two ways.",
+  },
+  "developer.leaflet[].temperature": { label: "Temperature" },
+  "developer.leaflet[].time": { label: "Time" },
+  "developer.leaflet[].exposureIndex": { label: "If metered at" },
+  "developer.temperature": {
+    label: "In the mixed bath now",
+    why: "What the thermometer says in the bath itself, just before it is used. The time is worked out for this.",
+  },
+  "developer.perDegree": {
+    label: "Change per °C",
+    why: "k in time × e^(−k × °C), for a leaflet with a single row. Empty means 0.099.",
+  },
+  "developer.perStop.pull": { label: "Less time for each stop over, %", why: "Empty means 10." },
+  "developer.perStop.push": { label: "More time for each stop under, %", why: "Empty means 40." },
+  "developer.stockPerFilm": {
+    label: "Least stock for one film",
+    why: "What 80 square inches use up: one 135-36, one 120 or four 4×5 in. The maker’s sheet gives it. Left empty, nothing checks it.",
+  },
+  "developer.filmsBefore": { label: "Films through it before" },
+  "developer.perFilmBefore": { label: "More time for each of them, %" },
+  "tank.method": { label: "Method" },
+  "tank.volume": { label: "To cover the film" },
+  "tank.pourIn": {
+    label: "Pouring in takes",
+    why: "Time yourself with water. The clock is planned around it.",
+  },
+  "tank.pourOut": { label: "Pouring out takes" },
+  "tank.handover": { label: "From empty to the next bath" },
+  "tank.timeFactor": {
+    label: "Time multiplied by",
+    why: "For this method. Empty means 1, or 0.85 for a drum.",
+  },
+  "tank.room": {
+    label: "The room",
+    why: "A tank drifts toward the room. With this and the half-way time, the answer allows for it.",
+  },
+  "tank.halfway": {
+    label: "Half-way there in",
+    why: "Minutes in which a tank of water goes half the way from its temperature to the room’s.",
+  },
+  "agitation.first": { label: "At first, without a break" },
+  "agitation.every": { label: "Then every" },
+  "agitation.for": {
+    label: "For",
+    why: "0 lets the bath stand; as long as “every”, or longer, never stops.",
+  },
+  "agitation.perInversion": { label: "Over and back takes" },
+  "agitation.taps": { label: "Taps after each" },
+  "clock.starts": { label: "The clock starts" },
+  "clock.ends": { label: "Time is up" },
+  "baths.*.use": { label: "Used" },
+  "baths.*.time": { label: "Time" },
+  "baths.*.temperature": { label: "Temperature" },
+  "baths.*.agitation.first": { label: "At first, without a break" },
+  "baths.*.agitation.every": { label: "Then every" },
+  "baths.*.agitation.for": { label: "For" },
+  "baths.*.agitation.perInversion": { label: "Over and back takes" },
+  "baths.*.agitation.taps": { label: "Taps after each" },
+  "baths.*.afterwards": { label: "Poured out, it goes" },
+  "baths.*.fills": {
+    label: "By fills and dumps",
+    why: "In place of a time: the inversions in each fill of fresh water, as 5, 10, 20.",
+  },
+  "voice.detail": { label: "How much is said" },
+  "voice.rate": { label: "Pace", why: "1 is as recorded; 0.8 is slowest, 1.6 quickest." },
+};

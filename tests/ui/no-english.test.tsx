@@ -1,0 +1,342 @@
+// @vitest-environment happy-dom
+import { signal } from "@preact/signals";
+import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
+import type { ComponentType } from "preact";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { type Position, positionOf } from "../../src/live/position.ts";
+import type { Session } from "../../src/live/runs.ts";
+import type { RunRecord } from "../../src/logbook/run-record.ts";
+import { planOf } from "../../src/plan/plan.ts";
+import type { Worksheet } from "../../src/plan/worksheet.ts";
+import { methods } from "../../src/trade/method.ts";
+import { demos } from "../../src/ui/demo.ts";
+import { draftOf } from "../../src/ui/draft-of.ts";
+import { ContrastPictures, LeafletPicture, TemperingPicture } from "../../src/ui/drawings.tsx";
+import { Frame } from "../../src/ui/frame.tsx";
+import { asideWords, planWords, speak } from "../../src/ui/language.ts";
+import { lightsOutWith } from "../../src/ui/lights-out.tsx";
+import type { PlaceId, PlaceProps } from "../../src/ui/place.ts";
+import { PressAlong } from "../../src/ui/press-along.tsx";
+import { Sink } from "../../src/ui/sink.tsx";
+import { walkThroughWith } from "../../src/ui/walk-through.tsx";
+import { makeWorkOut } from "../../src/ui/work-out-state.ts";
+import { writeUpWith } from "../../src/ui/write-up.tsx";
+import { dayAndTime, pressLines } from "../../src/ui/write-up-model.ts";
+import { languageNames } from "../../src/units/language.ts";
+import { benchInCelsius, benchInFahrenheit } from "../plan/bench-worksheets.ts";
+import { compiled } from "../timeline/scene.ts";
+import { markedCatalogue, textsIn, unmarked } from "./marked-words.ts";
+import { world } from "./ports.ts";
+import "./late-words.ts";
+
+beforeAll(async () => {
+  expect(await speak("de", markedCatalogue)).toBe(true);
+});
+afterAll(() => speak("en"));
+afterEach(cleanup);
+
+/** What a person calls things. */
+const named = (worksheet: Worksheet): readonly string[] => [
+  worksheet.title ?? "",
+  worksheet.developer.label,
+  worksheet.developer.dilution ?? "",
+  worksheet.tank.label ?? "",
+  ...worksheet.films.flatMap(({ label, size }) => [label, size]),
+];
+
+/** What the script says and names: in the worksheet's language, not the page's. */
+function scripted(worksheet: Worksheet): readonly string[] {
+  return compiled(worksheet).sections.flatMap((section) => [
+    section.title,
+    ...section.cues.flatMap(({ says }) => (says === undefined ? [] : [says, ...says.split(" ")])),
+    ...section.left.flatMap(({ wanted, why }) => [wanted, why]),
+  ]);
+}
+
+function expectMarked(own: readonly string[], least: number): void {
+  const texts = [...textsIn(document.body), document.title].filter((text) => /\p{L}/u.test(text));
+  expect(texts.filter((text) => text.includes("‹")).length).toBeGreaterThan(least);
+  // Languages are called as their speakers call them, in every language.
+  const kept = [...own, ...Object.values(languageNames)].filter((it) => it !== "");
+  expect(texts.filter((text) => unmarked(text, kept) !== "")).toEqual([]);
+}
+
+const settled = () => act(async () => {});
+
+describe("in a language of marks, no place shows a word of its own", () => {
+  test.each([
+    ["the practice worksheet", demos.foghorn],
+    ["everything measured in °F", benchInFahrenheit],
+    ["everything measured in °C", benchInCelsius],
+  ] as const)("Work out, %s", async (_, worksheet) => {
+    const it = world();
+    const workOut = makeWorkOut(draftOf(worksheet), null, it.ports);
+    const Nothing = () => null;
+    render(
+      <Frame
+        place={signal<PlaceId>("work-out")}
+        workOut={workOut}
+        hearAPour={async () => {}}
+        languageStore={{ load: () => null, keep: () => false }}
+        fetches={{
+          "walk-through": async () => Nothing,
+          "lights-out": async () => Nothing,
+          "write-up": async () => Nothing,
+        }}
+      />,
+    );
+    await settled();
+    for (const asks of ["What did your test films show?", "How does it come to temperature?"]) {
+      await screen.findByText(`‹${asks}›`, {}, { timeout: 10_000 });
+    }
+    expectMarked(named(worksheet), 100);
+    // Every field at fault or wanting, row by row; then every act that is answered by a notice.
+    const hidden = /^(?:process|language|unit\..*|.*@unit|.*\.use)$/;
+    for (const path of Object.keys(workOut.draft.value).filter((it) => !hidden.test(it))) {
+      await act(() => workOut.type(path, path.endsWith("label") ? "" : "?!"));
+    }
+    await act(() => it.pass(2000));
+    expectMarked(["?!"], 100);
+    for (const deed of [
+      () => workOut.save(),
+      () => workOut.open("mine.json", "{}"),
+      () => workOut.refuseFile(),
+      () => workOut.removeRow("films", 0),
+      () => workOut.undo(),
+      () => workOut.redo(),
+      () => workOut.startEmpty(),
+      () => workOut.startDemo("gullrock"),
+      () => workOut.speakIn("fr"),
+    ]) {
+      await act(deed);
+      expectMarked([...named(demos.gullrock), "?!", "mine.json"], 50);
+    }
+  });
+
+  test("Walk through, every step of it", async () => {
+    const runs = {
+      current: signal<Session | null>(null),
+      prepare() {},
+      begin: async () => {},
+      leave() {},
+      say: async () => {},
+      compile: async () => compiled(demos.foghorn),
+      hear: async () => {
+        throw new Error("no sound to be had");
+      },
+    };
+    await shownIn(walkThroughWith(runs), demos.foghorn);
+    const own = [...named(demos.foghorn), ...scripted(demos.foghorn)];
+    for (const step of within(screen.getByRole("navigation")).getAllByRole("button")) {
+      await act(() => {
+        fireEvent.click(step);
+      });
+      expectMarked(own, 10);
+    }
+    await act(async () => {
+      fireEvent.click(screen.getByRole("button", { name: "‹Hear this step›" }));
+    });
+    expectMarked(own, 10);
+    runs.current.value = {} as Session;
+    await settled();
+    expectMarked(own, 10);
+    cleanup();
+    await shownIn(walkThroughWith(runs), null);
+    expectMarked([], 1);
+  });
+
+  test("Lights out, before a run and at every turn of it", async () => {
+    const current = signal<Session | null>(null);
+    const runs = {
+      current,
+      prepare() {},
+      begin: async () => {
+        throw new Error("no voice to be had");
+      },
+      leave() {},
+      say: async () => {},
+      compile: async () => compiled(demos.gullrock),
+      hear: async () => {
+        throw new Error("no sound to be had");
+      },
+    };
+    let show = () => {};
+    const Place = lightsOutWith({
+      runs,
+      say() {},
+      leave() {},
+      toWriteUp() {},
+      keepAwake() {},
+      often(act) {
+        show = act;
+        return () => {};
+      },
+    });
+    const own = [...named(demos.gullrock), ...scripted(demos.gullrock)];
+    await shownIn(Place, null);
+    expectMarked([], 1);
+    cleanup();
+    await shownIn(Place, demos.gullrock);
+    expectMarked(own, 8);
+    await act(async () => {
+      fireEvent.click(screen.getByRole("button", { name: /Begin/ }));
+    });
+    expectMarked(own, 9);
+
+    const timeline = compiled(demos.gullrock);
+    let position: Position = positionOf(timeline, { index: -1, pressedAt: 0 }, 0);
+    const session = (method: (typeof methods)[number], detail: Session["detail"]): Session => ({
+      id: `${method} ${detail}`,
+      worksheet: { ...demos.gullrock, tank: { ...demos.gullrock.tank, method } },
+      timeline,
+      detail,
+      run: {
+        press() {},
+        where() {},
+        follow() {},
+        position: () => position,
+        begunAt: () => 0,
+        presses: () => [],
+        close() {},
+      },
+    });
+    const details = ["full", "brief", "tones", "full", "full"] as const;
+    for (const [i, method] of methods.entries()) {
+      current.value = session(method, details[i] ?? "full");
+      await settled();
+      for (const index of timeline.sections.keys()) {
+        for (const at of [0, 1, 12, 30, 60, 300, 570, 580, 1e6]) {
+          position = positionOf(timeline, { index, pressedAt: 0 }, at);
+          act(show);
+          expectMarked(own, 5);
+        }
+      }
+    }
+    await act(async () => {
+      fireEvent.click(screen.getByRole("button", { name: "‹Where are we?›" }));
+    });
+    position = positionOf(timeline, { index: 1, pressedAt: 0 }, 1);
+    act(show);
+    await act(async () => {
+      fireEvent.click(screen.getByRole("button", { name: "‹Leave the run›" }));
+    });
+    expectMarked(own, 5);
+  });
+
+  test("Write up, with runs and without", async () => {
+    const begunAt = Date.UTC(2026, 2, 12, 19, 42, 7);
+    const record = (id: string, more: Partial<RunRecord>): RunRecord => ({
+      id,
+      begunAt,
+      worksheet: demos.gullrock,
+      developmentSeconds: 569,
+      presses: compiled(demos.gullrock).sections.map((section) => ({
+        section: section.id,
+        at: begunAt,
+      })),
+      ended: "done",
+      note: "",
+      ...more,
+    });
+    const { title: _, ...untitled } = demos.foghorn;
+    const runs = [
+      record("a", {}),
+      record("b", { ended: "left", worksheet: untitled }),
+      record("c", { ended: null, presses: [{ section: "open-2", at: begunAt }] }),
+      record("d", { ended: "left", presses: [] }),
+    ];
+    const own = [
+      ...named(demos.gullrock),
+      ...named(demos.foghorn),
+      dayAndTime(begunAt),
+      ...runs.flatMap((run) => pressLines(run).map(({ at }) => at)),
+    ];
+    const placeFor = (kind: "found" | "refused", some: readonly RunRecord[]) =>
+      writeUpWith({
+        saveFile() {},
+        useWorksheet() {},
+        after: () => () => {},
+        store: {
+          all: async () =>
+            kind === "found"
+              ? { kind, runs: some, onlyHere: some.map(({ id }) => id), unread: some.length }
+              : { kind, runs: some },
+          keep: async () => true,
+          note: async () => false,
+          remove: async () => true,
+        },
+      });
+    await shownIn(placeFor("found", runs), null);
+    expectMarked(own, 30);
+    for (const name of [/Save all/, /^‹Take out/, /Undo/]) {
+      await act(async () => {
+        fireEvent.click(screen.getAllByRole("button", { name })[0] as HTMLElement);
+      });
+      expectMarked(own, 30);
+    }
+    cleanup();
+    await shownIn(placeFor("found", []), null);
+    expectMarked([], 2);
+    cleanup();
+    await shownIn(placeFor("refused", []), null);
+    expectMarked([], 2);
+  });
+
+  test("the sheets for wet hands, from the first press to the last", async () => {
+    for (const what of ["pour-in", "pour-out", "inversion"] as const) {
+      let now = 0;
+      render(
+        <PressAlong
+          what={what}
+          now={() => now}
+          keep={() => {}}
+          leave={() => {}}
+          often={() => () => {}}
+        />,
+      );
+      for (let press = 0; press < 6; press += 1) {
+        expectMarked([], 5);
+        now += 5000 + press * 700;
+        await act(() => {
+          fireEvent.keyDown(document.body, { key: " " });
+        });
+      }
+      expectMarked([], 8);
+      cleanup();
+    }
+    for (const readings of [[], [{ at: 90, temperature: { c: 22.5 } }]]) {
+      render(
+        <Sink
+          title=""
+          like={{ c: 20.5 }}
+          readings={readings}
+          says=""
+          stamp={() => {}}
+          takeBack={() => {}}
+          leave={() => {}}
+        />,
+      );
+      expectMarked([], 5);
+      cleanup();
+    }
+  });
+
+  test("the drawings beside the questions", () => {
+    for (const worksheet of [demos.foghorn, benchInCelsius, benchInFahrenheit]) {
+      render(<LeafletPicture worksheet={worksheet} />);
+      if (worksheet.tempering) render(<TemperingPicture wish={worksheet.tempering} />);
+      if (worksheet.contrast) render(<ContrastPictures wish={worksheet.contrast} />);
+      expectMarked([], 5);
+      cleanup();
+    }
+  });
+});
+
+async function shownIn(
+  Place: ComponentType<PlaceProps>,
+  worksheet: Worksheet | null,
+): Promise<void> {
+  const plan = worksheet && planOf(worksheet, { ...asideWords.value, ...planWords.value });
+  render(<Place worksheet={signal(worksheet)} plan={signal(plan)} />);
+  await settled();
+}
