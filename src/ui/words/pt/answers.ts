@@ -30,6 +30,5 @@ export const agitation = {
   first: (seconds: string) => `sem parar durante ${seconds}`,
   after: (seconds: string, every: string) => `depois ${seconds} a cada ${every}`,
   joined: (parts: readonly string[]) => parts.join(", "),
-  taps: (count: number) =>
-    count === 1 ? "1 pancada após cada série" : `${count} pancadas após cada série`,
+  taps: (count: number) => (count === 1 ? "1 pancada por série" : `${count} pancadas por série`),
 };

@@ -3,8 +3,8 @@
 
 const bathFields = {
   "baths.*.clearing.time": {
-    label: "Um retalho clareia em",
-    why: "Um retalho de filme por revelar, dentro do fixador e à luz, até ficar transparente. Dá o tempo do fixador quando não há nenhum escrito.",
+    label: "Um pedaço clareia em",
+    why: "Um pedaço de filme por revelar, dentro do fixador e à luz, até ficar transparente. Dá o tempo do fixador quando não há nenhum escrito.",
   },
   "baths.*.clearing.fresh": {
     label: "Em banho novo, em",
@@ -52,17 +52,17 @@ export const benchFields = {
   "tank.measured.pourIn": { label: "Encher demorou, s" },
   "tank.measured.pourOut": { label: "Despejar demorou, s" },
   "tank.measured.perInversion": { label: "Uma inversão demorou, s" },
-  "mixing.target": { label: "A mistura deve ficar a" },
-  "mixing.stock": { label: "A solução-mãe está a" },
-  "mixing.cold": { label: "A torneira fria" },
-  "mixing.hot": { label: "A torneira quente" },
+  "mixing.target": { label: "Mistura a" },
+  "mixing.stock": { label: "Solução-mãe a" },
+  "mixing.cold": { label: "Torneira fria a" },
+  "mixing.hot": { label: "Torneira quente a" },
   "mixing.mark": {
     label: "Traços da proveta",
     why: "De um traço ao seguinte. Vazio, vale 5 ml, ou um quarto de onça fluida.",
   },
   "tempering.target": { label: "Deve chegar a" },
   "tempering.bath": {
-    label: "O banho-maria está a",
+    label: "Banho-maria a",
     why: "Sabendo a temperatura dele, bastam duas leituras; sem ela, são precisas três. Mexa a água e leia-a com o mesmo termómetro.",
   },
   "tempering.bathVolume": {

@@ -63,7 +63,7 @@ export const fields = {
     why: "Com 0, o banho repousa; se for tanto como «a cada», ou mais, nunca para.",
   },
   "agitation.perInversion": { label: "Uma inversão demora" },
-  "agitation.taps": { label: "Pancadas após cada série" },
+  "agitation.taps": { label: "Pancadas por série" },
   "clock.starts": { label: "O relógio arranca" },
   "clock.ends": { label: "O tempo acaba" },
   "baths.*.use": { label: "Usa-se" },
@@ -73,7 +73,7 @@ export const fields = {
   "baths.*.agitation.every": { label: "Depois, a cada" },
   "baths.*.agitation.for": { label: "Durante" },
   "baths.*.agitation.perInversion": { label: "Uma inversão demora" },
-  "baths.*.agitation.taps": { label: "Pancadas após cada série" },
+  "baths.*.agitation.taps": { label: "Pancadas por série" },
   "baths.*.afterwards": { label: "Depois de despejado, vai" },
   "baths.*.fills": {
     label: "Por mudas de água",
@@ -81,7 +81,7 @@ export const fields = {
   },
   "voice.detail": { label: "Quanto se diz" },
   "voice.rate": {
-    label: "Andamento",
+    label: "Ritmo",
     why: "1 é como foi gravado; 0,8 é o mais lento, 1,6 o mais rápido.",
   },
 };

@@ -31,7 +31,7 @@ export const places = {
 
 export const greeting = {
   says: "O filme às escuras, as duas mãos molhadas. Preencha a página abaixo, e uma voz diz-lhe o que fazer e quando.",
-  hear: "Ouvir encher o tanque",
+  hear: "Ouvir encher",
   hearHint: "dez segundos, da contagem à primeira inversão",
   hearing: "Escute…",
   notHeard: "Não se conseguiu pôr o som a tocar.",

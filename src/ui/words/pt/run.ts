@@ -10,7 +10,7 @@ export const runDeeds: { readonly [deed in Deed]: string } = {
   agitate: "Inverter",
   invert: "Inverter",
   rest: "Repouso",
-  tap: "Pancadas",
+  tap: "Bater",
   "pour-out": "Despejar",
   empty: "Vazio",
 };

@@ -63,7 +63,7 @@ export const score = {
     clock:
       "Preto e branco alternados: cinco segundos cada; um segundo cada onde só se ouvem palavras.",
   },
-  example: { words: "Prepare-se", fold: "17 s" },
+  example: { words: "Pronto", fold: "17 s" },
   bath: (bath: string) => bathWithin(bath),
   press: "pressionar",
   "pour-in": "encher",
@@ -71,7 +71,7 @@ export const score = {
   rest: "repouso",
   "pour-out": "despejar",
   empty: "vazio",
-  tap: (count: number) => (count === 1 ? "1 pancada" : `${count} pancadas`),
+  tap: (count: number) => `bater ${count}×`,
   still: (time: string) => time,
   moving: (count: number, time: string) => `×${count}, ${time}`,
 };
