@@ -20,9 +20,9 @@ export const baths: BathWords = {
   },
   unsaid: "o tempo do costume, porque não se indicou nenhum",
   given: "como indicado",
-  clears: ({ time, sum }) => `um pedaço clareia em ${time}: ${sum}`,
+  clears: ({ time, sum }) => `um pedaço de filme clareia em ${time}: ${sum}`,
   clearsButGiven: ({ time, sum, result }) =>
-    `como indicado; um pedaço clareia em ${time}: ${sum} dava ${result}`,
+    `como indicado; um pedaço de filme clareia em ${time}: ${sum} dava ${result}`,
   fills: ({ fills, inversion, sum }) =>
     `água limpa com ${fills} inversões, a ${inversion} por inversão: ${sum}`,
   fillsPoured: ({ fills, inversion, pouring, sum }) =>

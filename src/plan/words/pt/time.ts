@@ -51,7 +51,7 @@ export const time: TimeWords = {
   measured: {
     from: ({ from }) => `Medido desde ${from}`,
     stretch: ({ to, before, after, start, middle, end, sum }) =>
-      `até ${to} passa de ${before} para ${after}; aí a revelação inteira levaria ${start}, a meio ${middle} e depois ${end}: ${sum}`,
+      `até ${to} passa de ${before} para ${after}; a revelação inteira levaria ${start} no início, ${middle} a meio e ${end} no fim: ${sum}`,
     done: ({ percent }) => `${percent} % feito`,
     label: "Medido, pronto aos",
     before: "fica tudo feito antes da última leitura",
@@ -61,7 +61,7 @@ export const time: TimeWords = {
   },
   development: {
     label: "Revelação",
-    rounded: ({ seconds }) => `${seconds}, arredondado ao segundo, o meio para cima`,
+    rounded: ({ seconds }) => `${seconds}, arredondado ao segundo; o meio segundo sobe`,
   },
   sought: {
     label: ({ time }) => `Para ${time}`,

@@ -36,7 +36,7 @@ export const tempering: TemperingWords = {
   thermometer: "Termómetro",
   reading: ({ at, temperature }) => `${at} ${temperature}`,
   readings: ({ count }) => (count === 1 ? "1 leitura" : `${count} leituras`),
-  goes: "O caminho",
+  goes: "Evolução",
   minutes: "minutos",
   goesSum: ({ sum, room, halfway, from, to, misfit }) =>
     `${sum}, a meio caminho de ${room} a cada ${halfway} min; pode estabilizar entre ${from} e ${to}; as leituras desviam-se disto ${misfit} em média`,
