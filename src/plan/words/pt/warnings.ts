@@ -40,7 +40,7 @@ export const warnings: WarningWords = {
   ratedFilmOfSpeed: ({ film, rating, box }) => `«${film}» a ${rating} (ISO da caixa ${box})`,
   unratedFilm: ({ film }) => `«${film}» sem sensibilidade indicada`,
   leafletBackwards: ({ warmer, colder }) =>
-    `Os tempos do folheto encurtam quando arrefece: ${warmer}, mas ${colder}. Um banho mais frio trabalha mais devagar: um dos dois foi mal lido. Corrija essa linha.`,
+    `Os tempos do folheto encurtam quando arrefece: ${warmer}, mas ${colder}. Um banho mais frio trabalha mais devagar: um destes dois tempos foi mal lido. Corrija essa linha.`,
   stockShort: ({ tank, dilution, stock, needed, films, wanted, served }) =>
     `${tank} de ${dilution} têm ${stock} de solução-mãe, mas são precisos ${needed} para ${films} de 80 pol²: o revelador esgotava-se antes de o filme estar pronto. Com ${wanted} no tanque já chegava; ${tank} dão para ${served} de 80 pol².`,
   bathTooShort: ({ bath, time, pouring, least }) =>

@@ -28,11 +28,17 @@ export const fields = {
     label: "Mudança por °C",
     why: "O k em tempo × e^(−k × °C), para um folheto com uma só linha. Vazio, vale 0,099.",
   },
-  "developer.perStop.pull": { label: "A menos por ponto de sobra, %", why: "Vazio, vale 10." },
-  "developer.perStop.push": { label: "A mais por ponto em falta, %", why: "Vazio, vale 40." },
+  "developer.perStop.pull": {
+    label: "Ao reduzir, por ponto, %",
+    why: "O tempo que se tira por cada ponto de sobre-exposição. Vazio, vale 10.",
+  },
+  "developer.perStop.push": {
+    label: "Ao puxar, por ponto, %",
+    why: "O tempo que se junta por cada ponto de subexposição. Vazio, vale 40.",
+  },
   "developer.stockPerFilm": {
-    label: "Mínimo de solução-mãe por filme",
-    why: "O que gastam 80 polegadas quadradas (516 cm²): um 135-36, um 120 ou quatro chapas de 4×5 polegadas. Vem na ficha do fabricante. Se ficar vazio, ninguém o confere.",
+    label: "Solução-mãe por filme",
+    why: "O mínimo: o que gastam 80 polegadas quadradas (516 cm²): um 135-36, um 120 ou quatro chapas de 4×5 polegadas. Vem na ficha do fabricante. Se ficar vazio, ninguém o confere.",
   },
   "developer.filmsBefore": { label: "Filmes que já revelou" },
   "developer.perFilmBefore": { label: "Tempo a mais por cada um, %" },

@@ -24,7 +24,7 @@ export const language = {
 
 export const places = {
   "work-out": { name: "Calcular", hint: "o tempo e a mistura" },
-  "walk-through": { name: "Percorrer", hint: "cada passo, com a luz acesa" },
+  "walk-through": { name: "Percorrer", hint: "cada passo, com luz" },
   "lights-out": { name: "Apagar a luz", hint: "a sessão, de ouvido" },
   "write-up": { name: "Anotar", hint: "o que daí saiu" },
 };

@@ -42,7 +42,7 @@ export const beforeRun = {
   stops: "Antes de começar",
   accept: "Li isto, e sigo mesmo assim.",
   begin: "Começar",
-  beginHint: "é a primeira vez que pressiona; daqui em diante guia a voz",
+  beginHint: "pressione aqui, e a partir daí guia a voz",
   fetching: "A ir buscar a voz…",
   failed:
     "Não se conseguiu ir buscar a voz, e por isso nada começou. É preciso rede uma vez, a primeira.",
