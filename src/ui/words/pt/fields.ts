@@ -51,7 +51,7 @@ export const fields = {
   "tank.pourOut": { label: "Despejar demora" },
   "tank.handover": { label: "De vazio ao banho seguinte" },
   "tank.timeFactor": {
-    label: "Tempo multiplicado por",
+    label: "Tempo vezes",
     why: "Para este método. Vazio, vale 1; num tambor, 0,85.",
   },
   "tank.room": {
