@@ -31,7 +31,10 @@ export interface ScriptSource {
   readonly slots: { readonly [slot: string]: SlotWords };
   /** What the steps without a bath are called. */
   readonly titles: { readonly [step: string]: string };
-  /** What is written beside the spoken words, on a sheet or in captions, numbers in figures. */
+  /**
+   * What is written beside the spoken words, on a sheet or in captions, numbers in figures. Where a
+   * count `n` of one kind is written another way, its plural category stands behind the key.
+   */
   readonly written: { readonly [key: string]: string };
   readonly sentences: { readonly [key: string]: Sentence };
 }
@@ -105,7 +108,8 @@ export function openScript(source: ScriptSource, cardinal: (n: number) => string
       });
     },
     write(key, slots = {}) {
-      const written = source.written[key];
+      const one = typeof slots.n === "number" ? `${key}.${plurals.select(slots.n)}` : key;
+      const written = source.written[one] ?? source.written[key];
       if (written === undefined) throw new Error(`Nothing is written for "${key}".`);
       return written.replace(/\{(\w+)\}/g, (_, slot: string) => {
         const value = slots[slot];

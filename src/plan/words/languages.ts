@@ -13,6 +13,7 @@ const firstIn: Fetched<FirstSentences> = {
   es: async () => (await import("./es/first.ts")).first,
   fr: async () => (await import("./fr/first.ts")).first,
   it: async () => (await import("./it/first.ts")).first,
+  pt: async () => (await import("./pt/first.ts")).first,
 };
 
 /** The same of `asides.ts`. */
@@ -21,6 +22,7 @@ const asidesIn: Fetched<AsideSentences> = {
   es: async () => (await import("./es/asides.ts")).asides,
   fr: async () => (await import("./fr/asides.ts")).asides,
   it: async () => (await import("./it/asides.ts")).asides,
+  pt: async () => (await import("./pt/asides.ts")).asides,
 };
 
 /** Languages whose sentences are there, English the first of them. */

@@ -54,6 +54,10 @@ const screensIn: { readonly [language in Language]?: Screens } = {
     first: async () => (await import("./it/first.ts")).first,
     late: async () => (await import("./it/late.ts")).late,
   },
+  pt: {
+    first: async () => (await import("./pt/first.ts")).first,
+    late: async () => (await import("./pt/late.ts")).late,
+  },
 };
 
 /** Comes with the page. */

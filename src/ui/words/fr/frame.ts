@@ -68,3 +68,9 @@ export const notices = {
   undone: "C’est annulé.",
   redone: "C’est rétabli.",
 };
+
+/** What stands in the worksheets from Gullrock Light. */
+export const demo = {
+  gullrock: { title: "Gullrock Light, jeudi soir", tank: "acier, deux spires" },
+  foghorn: { title: "Foghorn 400, un diaphragme de moins", tank: "acier, une spire" },
+};

@@ -67,7 +67,7 @@ export const choices = {
     "": "comme d’habitude",
     drain: "à l’évier",
     waste: "dans le bidon de déchets",
-    return: "dans son flacon",
+    return: "dans son récipient",
   },
   "voice.detail": {
     "": "Comme d’habitude",

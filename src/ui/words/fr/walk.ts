@@ -43,6 +43,7 @@ export const walk = {
   from: (time: string) => `à partir de ${time}`,
   left: (count: number) => (count < 2 ? `${count} phrase omise` : `${count} phrases omises`),
   leftWhy: "Ce qui n’a pas trouvé place entre les signaux, et pourquoi.",
+  nothingLeft: "Tout ce qui doit être dit trouve sa place.",
 };
 
 export const score = {

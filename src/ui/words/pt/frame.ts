@@ -69,3 +69,9 @@ export const notices = {
   undone: "Anulado.",
   redone: "Refeito.",
 };
+
+/** What stands in the worksheets from Gullrock Light. */
+export const demo = {
+  gullrock: { title: "Gullrock Light, quinta-feira à noite", tank: "aço, duas espirais" },
+  foghorn: { title: "Foghorn 400, um ponto a menos", tank: "aço, uma espiral" },
+};

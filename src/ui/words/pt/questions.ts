@@ -67,7 +67,7 @@ export const choices = {
     "": "para onde costuma ir",
     drain: "para o esgoto",
     waste: "para os resíduos",
-    return: "de volta ao seu frasco",
+    return: "de volta ao seu recipiente",
   },
   "voice.detail": {
     "": "Como de costume",

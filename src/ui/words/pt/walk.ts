@@ -44,6 +44,7 @@ export const walk = {
   from: (time: string) => `a partir de ${time}`,
   left: (count: number) => (count === 1 ? "1 frase omitida" : `${count} frases omitidas`),
   leftWhy: "O que não coube entre os sinais, e porquê.",
+  nothingLeft: "Tudo o que deve ser dito encontra lugar.",
 };
 
 export const score = {
@@ -81,7 +82,7 @@ export const turnsInScore: { readonly [method in Method]: (count: number) => str
   inversion: (count) => `inverter ${count}×`,
   twist: (count) => `girar ${count}×`,
   rotary: (count) => `rodar ${count}×`,
-  tray: (count) => `balançar ${count}×`,
+  tray: (count) => `passar ${count}×`,
   hanger: (count) => `levantar ${count}×`,
 };
 
@@ -93,7 +94,7 @@ export const turnsInWords: { readonly [method in Method]: (count: number) => str
   inversion: (count) => `inverter ${times(count)}`,
   twist: (count) => `girar ${times(count)}`,
   rotary: (count) => `rodar o tambor ${times(count)}`,
-  tray: (count) => `balançar a tina ${times(count)}`,
+  tray: (count) => `passar as chapas ${times(count)}`,
   hanger: (count) => `levantar e inclinar ${times(count)}`,
 };
 
