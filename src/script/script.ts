@@ -122,19 +122,25 @@ export function openScript(source: ScriptSource, cardinal: (n: number) => string
 
 /** Every distinct phrase that `say` can return, in the order of the script: what a pack must hold. */
 export function everyPhrase(script: Script): readonly string[] {
-  const all = new Set<string>();
+  return [...phraseLimits(script).keys()];
+}
+
+/** The same phrases, each with the longest time that the script allows a sentence with it, seconds. */
+export function phraseLimits(script: Script): ReadonlyMap<string, number> {
+  const all = new Map<string, number>();
   for (const [key, sentence] of Object.entries(script.source.sentences)) {
-    for (const form of forms) {
+    for (const [place, form] of forms.entries()) {
       for (const [i, phrase] of phrases(sentence[form]).entries()) {
         for (const slots of fillings(phrase, script.source)) {
           const first = fillings(sentence[form], script.source)[0] ?? {};
           const said = script.say(key, form, { ...first, ...slots })[i];
-          if (said !== undefined) all.add(said);
+          const within = Math.max(sentence.within[place] ?? 0, all.get(said ?? "") ?? 0);
+          if (said !== undefined) all.set(said, within);
         }
       }
     }
   }
-  return [...all];
+  return all;
 }
 
 function phrases(sentence: string): readonly string[] {

@@ -70,6 +70,8 @@ export const duringRun = {
   waiting: "Appuyez",
   waitingFor: (title: string) => `pour commencer : ${title}`,
   said: "Ce qui a été dit",
+  tookOver:
+    "La voix de cet appareil a failli deux fois de suite : à partir d’ici, c’est la voix fournie avec Tankside qui parle.",
   over: "Fini",
   overHint: "Le film sèche. Ce qui a été fait est dans « Noter ».",
   toWriteUp: "Aller à « Noter »",

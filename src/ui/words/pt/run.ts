@@ -68,6 +68,8 @@ export const duringRun = {
   waiting: "Pressione",
   waitingFor: (title: string) => `para começar: ${title}`,
   said: "O que se disse",
+  tookOver:
+    "A voz deste dispositivo falhou duas vezes seguidas: a partir daqui fala a voz que vem com o Tankside.",
   over: "Feito",
   overHint: "O filme está pendurado. O que se fez está em Anotar.",
   toWriteUp: "Ir para Anotar",
