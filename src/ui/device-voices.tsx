@@ -5,9 +5,11 @@ import { measureVoice, type WhyNotVoice } from "../live/measure-voice.ts";
 import type { Clock, Synthesiser } from "../live/synthesiser.ts";
 import type { SpeakerChoice } from "../logbook/speaker-store.ts";
 import { type Language, languageOf } from "../units/language.ts";
-import { deviceWords as words } from "./own-voice-words.ts";
+import type { DevicePace } from "../voice/device-pace.ts";
+import { lateWords } from "./language.ts";
 import { SpeakerRadio } from "./speaker-radio.tsx";
 import type { Speakers } from "./speakers.ts";
+import { tenths } from "./voice-messages.ts";
 
 interface DeviceVoicesProps {
   readonly language: Language;
@@ -63,14 +65,14 @@ export function DeviceVoices({
   return (
     <>
       <SpeakerRadio
-        name={words.device}
-        hint={words.hint}
+        name={lateWords.value.deviceVoice.device}
+        hint={lateWords.value.deviceVoice.hint}
         isChosen={chosen.kind === "device"}
         able={pace !== null}
         choose={() => choose({ kind: "device", voice: voice.name, language: voice.language })}
       />
       <div class="device-voice">
-        <label for={which}>{words.which}</label>
+        <label for={which}>{lateWords.value.deviceVoice.which}</label>
         <select
           id={which}
           value={voice.name}
@@ -87,7 +89,7 @@ export function DeviceVoices({
           ))}
         </select>
         <button type="button" disabled={isRunOn || measuring.kind === "on"} onClick={measure}>
-          {words.measure}
+          {lateWords.value.deviceVoice.measure}
         </button>
       </div>
       <p role="status">{statusOf()}</p>
@@ -95,11 +97,11 @@ export function DeviceVoices({
   );
 
   function statusOf(): string {
-    if (isRunOn) return words.runOn;
-    if (measuring.kind === "on") return words.measuring;
+    if (isRunOn) return lateWords.value.deviceVoice.runOn;
+    if (measuring.kind === "on") return lateWords.value.deviceVoice.measuring;
     if (measuring.kind === "refused" && measuring.voice === voice?.name)
-      return words.refused[measuring.why];
-    return pace === null ? words.first : words.measured(pace);
+      return lateWords.value.deviceVoice.refused[measuring.why];
+    return pace === null ? lateWords.value.deviceVoice.first : inWords(pace);
   }
 }
 
@@ -122,3 +124,8 @@ const pageClock: Clock = {
     return () => clearTimeout(timer);
   },
 };
+
+function inWords({ delay, perLetter }: DevicePace): string {
+  const letters = 2 / (perLetter.least + perLetter.most);
+  return lateWords.value.deviceVoice.measured(tenths(delay.most), Math.round(letters));
+}

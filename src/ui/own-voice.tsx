@@ -2,13 +2,9 @@
 // words, and every act with the key that does it. Past 200 lines because phrase, meter and acts are one screen.
 import type { ReadonlySignal } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
-import {
-  lastsWords,
-  microphoneWords,
-  refusedWords,
-  recordingWords as words,
-} from "./own-voice-words.ts";
+import { lateWords } from "./language.ts";
 import type { Recording, Take, Told } from "./recording-state.ts";
+import { tenths, whyUnusable } from "./voice-messages.ts";
 import type { VoiceShelf } from "./voice-shelf.ts";
 import { isOnOther, WetDialog } from "./wet-dialog.tsx";
 import "./own-voice.css";
@@ -54,7 +50,7 @@ export function OwnVoice({ recording, shelf, leave, often }: OwnVoiceProps) {
 
   return (
     <WetDialog
-      label={words.name}
+      label={lateWords.value.recording.name}
       leave={leave}
       keys={(event) => {
         const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
@@ -67,12 +63,13 @@ export function OwnVoice({ recording, shelf, leave, often }: OwnVoiceProps) {
     >
       <div class="own-voice">
         <p class="own-progress">
-          <b>{words.progress(recorded, phrases.length)}</b> {words.recorded}
+          <b>{lateWords.value.recording.progress(recorded, phrases.length)}</b>{" "}
+          {lateWords.value.recording.recorded}
           <progress value={recorded} max={phrases.length} aria-hidden="true" />
-          {wanted > 0 && <span>{words.forWorksheet(ofWanted, wanted)}</span>}
+          {wanted > 0 && <span>{lateWords.value.recording.forWorksheet(ofWanted, wanted)}</span>}
         </p>
         <p class="own-phrase">
-          <span>{words.say}</span>
+          <span>{lateWords.value.recording.say}</span>
           <b lang={shelf.language}>{text}</b>
         </p>
         <p class="own-told" role="status">
@@ -84,53 +81,57 @@ export function OwnVoice({ recording, shelf, leave, often }: OwnVoiceProps) {
             main={main}
             first={take.kind !== "taken"}
             name={pressName(take)}
-            keyName={words.keys.press}
+            keyName={lateWords.value.recording.keys.press}
             act={() => act(recording.press)}
           />
           <Act
             first={take.kind === "taken"}
             able={take.kind === "taken"}
-            name={words.keep}
-            keyName={words.keys.keep}
+            name={lateWords.value.recording.keep}
+            keyName={lateWords.value.recording.keys.keep}
             act={() => act(recording.keep)}
           />
           <Act
             able={take.kind === "taken" || (isRecorded && take.kind !== "recording")}
-            name={words.hear}
-            keyName={words.keys.hear}
+            name={lateWords.value.recording.hear}
+            keyName={lateWords.value.recording.keys.hear}
             act={() => act(recording.hear)}
           />
           <Act
             able={take.kind !== "recording"}
-            name={words.sayIt}
-            keyName={words.keys.say}
+            name={lateWords.value.recording.sayIt}
+            keyName={lateWords.value.recording.keys.say}
             act={() => act(recording.say)}
           />
         </div>
         <div class="own-acts own-small">
           <Act
-            name={words.back}
-            keyName={words.keys.back}
+            name={lateWords.value.recording.back}
+            keyName={lateWords.value.recording.keys.back}
             act={() => act(() => recording.step(-1))}
           />
           <Act
-            name={words.skip}
-            keyName={words.keys.skip}
+            name={lateWords.value.recording.skip}
+            keyName={lateWords.value.recording.keys.skip}
             act={() => act(() => recording.step(1))}
           />
           <Act
             able={isRecorded}
-            name={words.remove}
-            keyName={words.keys.remove}
+            name={lateWords.value.recording.remove}
+            keyName={lateWords.value.recording.keys.remove}
             act={() => act(recording.remove)}
           />
           <Act
             able={shelf.canUndo.value}
-            name={words.undo}
-            keyName={words.keys.undo}
+            name={lateWords.value.recording.undo}
+            keyName={lateWords.value.recording.keys.undo}
             act={() => act(recording.undo)}
           />
-          <Act name={words.leave} keyName={words.keys.leave} act={leave} />
+          <Act
+            name={lateWords.value.recording.leave}
+            keyName={lateWords.value.recording.keys.leave}
+            act={leave}
+          />
         </div>
       </div>
     </WetDialog>
@@ -162,27 +163,29 @@ function Act({ name, keyName, act, able = true, first = false, main }: ActProps)
 }
 
 function pressName(take: Take): string {
-  if (take.kind === "recording") return words.stop;
-  return take.kind === "taken" || take.kind === "refused" ? words.again : words.record;
+  if (take.kind === "recording") return lateWords.value.recording.stop;
+  return take.kind === "taken" || take.kind === "refused"
+    ? lateWords.value.recording.again
+    : lateWords.value.recording.record;
 }
 
 function statusOf(take: Take, told: Told, isRecorded: boolean): string {
   switch (take.kind) {
     case "opening":
-      return words.opening;
+      return lateWords.value.recording.opening;
     case "no-microphone":
-      return microphoneWords[take.why];
+      return lateWords.value.microphone[take.why];
     case "recording":
-      return words.recording;
+      return lateWords.value.recording.recording;
     case "refused":
-      return refusedWords(take.why);
+      return whyUnusable(take.why);
     case "taken":
       return told === null
-        ? words.taken(lastsWords(take.samples.length / 24_000))
-        : words.told[told];
+        ? lateWords.value.recording.taken(tenths(take.samples.length / 24_000))
+        : lateWords.value.recording.told[told];
     case "ready":
-      if (told !== null) return words.told[told];
-      return isRecorded ? words.isRecorded : words.ready;
+      if (told !== null) return lateWords.value.recording.told[told];
+      return isRecorded ? lateWords.value.recording.isRecorded : lateWords.value.recording.ready;
   }
 }
 
@@ -199,7 +202,7 @@ function Meter({ take, level, often }: MeterProps) {
   useEffect(() => often(() => setShown(Math.round(level() * 50) / 50)), [level, often]);
   return (
     <p class={isOn ? "own-meter on" : "own-meter"} aria-hidden="true">
-      {words.level}
+      {lateWords.value.recording.level}
       <span class="own-bar">
         <span style={{ inlineSize: `${shown * 100}%` }} />
       </span>
@@ -210,7 +213,9 @@ function Meter({ take, level, often }: MeterProps) {
 
 /** Peaks between −27 and −3 dBFS are good. */
 function levelWord(level: number): string {
-  if (level < 0.15) return words.levels.none;
-  if (level < 0.55) return words.levels.soft;
-  return level < 0.95 ? words.levels.good : words.levels.loud;
+  if (level < 0.15) return lateWords.value.recording.levels.none;
+  if (level < 0.55) return lateWords.value.recording.levels.soft;
+  return level < 0.95
+    ? lateWords.value.recording.levels.good
+    : lateWords.value.recording.levels.loud;
 }

@@ -14,12 +14,13 @@ import type { Timeline } from "../timeline/score.ts";
 import { type Language, spokenIn } from "../units/language.ts";
 import { readOwnPack, writeOwnPack } from "../voice/own-pack.ts";
 import { DeviceVoices } from "./device-voices.tsx";
+import { lateWords } from "./language.ts";
 import { OwnVoice } from "./own-voice.tsx";
-import { packWords, speakerWords as words } from "./own-voice-words.ts";
 import { recordingOrder } from "./recording-order.ts";
 import { openRecording, type Recording } from "./recording-state.ts";
 import { SpeakerRadio } from "./speaker-radio.tsx";
 import type { Speakers } from "./speakers.ts";
+import { whyNoPack } from "./voice-messages.ts";
 import type { VoiceShelf } from "./voice-shelf.ts";
 import { useWorkOut } from "./work-out-context.ts";
 import "./own-voice.css";
@@ -59,8 +60,8 @@ export function whoSpeaksWith(ports: WhoSpeaksPorts): ComponentType {
         shown = false;
       };
     }, [language]);
-    if (part === null) return <p class="who-speaks">{words.opening}</p>;
-    if (part === "lost") return <p class="who-speaks">{words.notOpened}</p>;
+    if (part === null) return <p class="who-speaks">{lateWords.value.speaker.opening}</p>;
+    if (part === "lost") return <p class="who-speaks">{lateWords.value.speaker.notOpened}</p>;
     return <Choosing key={part.shelf.language} ports={ports} part={part} />;
   };
 }
@@ -88,12 +89,12 @@ function Choosing({ ports, part: { shelf, limits } }: ChoosingProps) {
 
   useEffect(() => {
     void shelf.ready.then((read) => {
-      if (!read) told.value = words.notRead;
+      if (!read) told.value = lateWords.value.speaker.notRead;
     });
   }, [shelf]);
 
   function choose(choice: SpeakerChoice): void {
-    told.value = speakers.choose(choice) ? "" : words.choiceNotKept;
+    told.value = speakers.choose(choice) ? "" : lateWords.value.speaker.choiceNotKept;
   }
 
   async function record(): Promise<void> {
@@ -113,13 +114,17 @@ function Choosing({ ports, part: { shelf, limits } }: ChoosingProps) {
   async function save(): Promise<void> {
     const clips = shelf.clips.value;
     if (clips.size === 0) {
-      told.value = words.nothingToSave;
+      told.value = lateWords.value.speaker.nothingToSave;
       return;
     }
     const name = `tankside-voice-${shelf.language}.zip`;
-    const bytes = await writeOwnPack({ language: shelf.language, name: words.packName, clips });
+    const bytes = await writeOwnPack({
+      language: shelf.language,
+      name: lateWords.value.speaker.packName,
+      clips,
+    });
     ports.saveFile(name, new Uint8Array(bytes));
-    told.value = words.saved(name);
+    told.value = lateWords.value.speaker.saved(name);
   }
 
   async function open(): Promise<void> {
@@ -128,35 +133,41 @@ function Choosing({ ports, part: { shelf, limits } }: ChoosingProps) {
     const bytes = await file.arrayBuffer().catch(() => new ArrayBuffer(0));
     const read = await readOwnPack(new Uint8Array(bytes), shelf.language, phrases);
     if (read.kind === "refused") {
-      told.value = packWords(file.name, read.why);
+      told.value = whyNoPack(file.name, read.why);
       return;
     }
     const { clips } = read.pack;
     const kept = await shelf.change(clips);
-    told.value = kept ? words.imported(clips.size, read.unknown) : words.notKept;
+    told.value = kept
+      ? lateWords.value.speaker.imported(clips.size, read.unknown)
+      : lateWords.value.speaker.notKept;
   }
 
   async function removeAll(): Promise<void> {
     const change = new Map([...shelf.clips.value.keys()].map((text) => [text, null]));
-    told.value = (await shelf.change(change)) ? words.removedAll : words.notKept;
+    told.value = (await shelf.change(change))
+      ? lateWords.value.speaker.removedAll
+      : lateWords.value.speaker.notKept;
   }
 
   async function undo(): Promise<void> {
-    told.value = (await shelf.undo()) ? words.undone : words.notKept;
+    told.value = (await shelf.undo())
+      ? lateWords.value.speaker.undone
+      : lateWords.value.speaker.notKept;
   }
 
   return (
     <div class="who-speaks">
       <fieldset class="radios">
-        <legend>{words.who}</legend>
+        <legend>{lateWords.value.speaker.who}</legend>
         <SpeakerRadio
-          name={words.bundled}
+          name={lateWords.value.speaker.bundled}
           isChosen={speakers.choice.value.kind === "bundled"}
           choose={() => choose({ kind: "bundled" })}
         />
         <SpeakerRadio
-          name={words.own(recorded, phrases.length)}
-          hint={words.ownHint}
+          name={lateWords.value.speaker.own(recorded, phrases.length)}
+          hint={lateWords.value.speaker.ownHint}
           isChosen={speakers.choice.value.kind === "own"}
           choose={() => choose({ kind: "own" })}
         />
@@ -171,22 +182,22 @@ function Choosing({ ports, part: { shelf, limits } }: ChoosingProps) {
       </fieldset>
       <div class="own-tools">
         <button type="button" onClick={record}>
-          {recorded === 0 ? words.record : words.goOn}
+          {recorded === 0 ? lateWords.value.speaker.record : lateWords.value.speaker.goOn}
         </button>
         <button type="button" onClick={save}>
-          {words.export}
+          {lateWords.value.speaker.export}
         </button>
         <button type="button" onClick={open}>
-          {words.import}
+          {lateWords.value.speaker.import}
         </button>
         {recorded > 0 && (
           <button type="button" onClick={removeAll}>
-            {words.removeAll}
+            {lateWords.value.speaker.removeAll}
           </button>
         )}
         {shelf.canUndo.value && (
           <button type="button" onClick={undo}>
-            {words.undo}
+            {lateWords.value.speaker.undo}
           </button>
         )}
       </div>

@@ -9,7 +9,7 @@ import { everyPhrase } from "../../src/script/script.ts";
 import { lengthsOf } from "../../src/timeline/lengths.ts";
 import { compile } from "../../src/timeline/timeline.ts";
 import { pcmOf, wavHeader } from "../../src/tones/wav.ts";
-import { recordingWords as sheet, speakerWords as words } from "../../src/ui/own-voice-words.ts";
+import { recording as sheet, speaker as words } from "../../src/ui/words/en/own-voice.ts";
 import { readOwnPack } from "../../src/voice/own-pack.ts";
 import { openPack } from "../../src/voice/pack.ts";
 import { type OwnClips, toSound } from "../../src/voice/speaker.ts";

@@ -3,15 +3,10 @@ import { act, cleanup, fireEvent, screen } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
 import { everyPhrase, phraseLimits } from "../../src/script/script.ts";
 import { OwnVoice } from "../../src/ui/own-voice.tsx";
-import {
-  microphoneWords,
-  packWords,
-  refusedWords,
-  speakerWords,
-  recordingWords as words,
-} from "../../src/ui/own-voice-words.ts";
 import { openRecording } from "../../src/ui/recording-state.ts";
+import { whyNoPack, whyUnusable } from "../../src/ui/voice-messages.ts";
 import { voiceShelf } from "../../src/ui/voice-shelf.ts";
+import { microphone, speaker, recording as words } from "../../src/ui/words/en/own-voice.ts";
 import { english } from "../timeline/scene.ts";
 import { openedOver } from "./opener.tsx";
 import { roomByHand, storeByHand } from "./voice-by-hand.ts";
@@ -119,12 +114,12 @@ describe("The sheet on which a voice is recorded", () => {
     const { state } = await opened();
     state.refuses = "denied";
     await key(" ");
-    expect(status()).toBe(microphoneWords.denied);
+    expect(status()).toBe(microphone.denied);
     state.refuses = null;
     await key(" ");
     state.heard = new Float32Array(24_000);
     await key(" ");
-    expect(status()).toBe(refusedWords({ kind: "too-quiet" }));
+    expect(status()).toBe(whyUnusable({ kind: "too-quiet" }));
     expect(button(words.again)).toBeTruthy();
   });
 
@@ -152,34 +147,34 @@ describe("The sheet on which a voice is recorded", () => {
 describe("The words about a voice", () => {
   test("say of every file that is refused what is wrong, and that nothing was changed", () => {
     const all = [
-      packWords("a.zip", { kind: "foreign" }),
-      packWords("a.zip", { kind: "other-version" }),
-      packWords("a.zip", { kind: "damaged" }),
-      packWords("a.zip", { kind: "too-large" }),
-      packWords("a.zip", { kind: "other-language", language: "de" }),
-      packWords("a.zip", { kind: "other-sound", file: "001.wav" }),
+      whyNoPack("a.zip", { kind: "foreign" }),
+      whyNoPack("a.zip", { kind: "other-version" }),
+      whyNoPack("a.zip", { kind: "damaged" }),
+      whyNoPack("a.zip", { kind: "too-large" }),
+      whyNoPack("a.zip", { kind: "other-language", language: "de" }),
+      whyNoPack("a.zip", { kind: "other-sound", file: "001.wav" }),
     ];
     expect(new Set(all).size).toBe(all.length);
     for (const text of all) expect(text).toMatch(/a\.zip.* Nothing was changed\.$/);
   });
 
   test("name what was left out of a file, the first few where there are many", () => {
-    expect(speakerWords.imported(1, [])).toBe("1 phrase was taken in. Undo takes it out again.");
-    expect(speakerWords.imported(3, ["x", "y"])).toContain("“x”, “y”");
-    const many = speakerWords.imported(3, ["a", "b", "c", "d"]);
+    expect(speaker.imported(1, [])).toBe("1 phrase was taken in. Undo takes it out again.");
+    expect(speaker.imported(3, ["x", "y"])).toContain("“x”, “y”");
+    const many = speaker.imported(3, ["a", "b", "c", "d"]);
     expect(many).toContain("4 were left out");
     expect(many).not.toContain("“d”");
   });
 
   test("say of every refused recording what to do next", () => {
     const all = [
-      refusedWords({ kind: "too-quiet" }),
-      refusedWords({ kind: "clipped" }),
-      refusedWords({ kind: "noise" }),
-      refusedWords({ kind: "too-long", lasts: 6.2, most: 5.6 }),
+      whyUnusable({ kind: "too-quiet" }),
+      whyUnusable({ kind: "clipped" }),
+      whyUnusable({ kind: "noise" }),
+      whyUnusable({ kind: "too-long", lasts: 6.2, most: 5.6 }),
     ];
     for (const text of all) expect(text).toMatch(/and record again\.$/);
     expect(all.at(-1)).toContain("6.2\u00a0s");
-    expect(refusedWords({ kind: "too-short" })).toContain("press again");
+    expect(whyUnusable({ kind: "too-short" })).toContain("press again");
   });
 });

@@ -1,11 +1,6 @@
-// Every word of "Who speaks" and of the sheet on which a voice is recorded, as data and functions.
-import type { WhyNotVoice } from "../live/measure-voice.ts";
-import type { MicrophoneRefusal } from "../live/recorder.ts";
-import type { DevicePace } from "../voice/device-pace.ts";
-import type { WhyNot } from "../voice/own-clip.ts";
-import type { WhyNoPack } from "../voice/own-pack.ts";
+// The words of "Who speaks" and of the sheet on which a voice is recorded.
 
-export const speakerWords = {
+export const speaker = {
   who: "Who speaks on this device",
   bundled: "The voice that comes with Tankside",
   own: (recorded: number, of: number) => `My own voice (${recorded} of ${of} recorded)`,
@@ -46,7 +41,7 @@ function leftOut(unknown: readonly string[]): string {
     : `${unknown.length} were left out, since nothing here says them: ${named} and others. `;
 }
 
-export const deviceWords = {
+export const deviceVoice = {
   device: "A voice of this device",
   hint: "It speaks at its own pace, and only while this page is in sight. If it fails twice in a row, the voice that comes with Tankside takes over. The tones never depend on it.",
   which: "Which one",
@@ -54,10 +49,8 @@ export const deviceWords = {
   measuring: "Speaking a few phrases, to be measured…",
   first: "It has to be heard and measured before it can lead a run.",
   runOn: "A run is on. Measuring has to wait until it is over.",
-  measured: ({ delay, perLetter }: DevicePace) => {
-    const letters = 2 / (perLetter.least + perLetter.most);
-    return `Starts after ${seconds(delay.most)}, speaks ${Math.round(letters)} letters a second.`;
-  },
+  measured: (delay: string, letters: number) =>
+    `Starts after ${delay}, speaks ${letters} letters a second.`,
   refused: {
     "never-starts":
       "This voice did not begin to speak within 3 seconds, so no run can be led by it.",
@@ -66,10 +59,10 @@ export const deviceWords = {
     failed: "This voice could not speak.",
     "too-slow":
       "This voice takes longer than 10 seconds for a sentence, so no run can be led by it.",
-  } satisfies { readonly [why in WhyNotVoice]: string },
+  },
 };
 
-export const recordingWords = {
+export const recording = {
   name: "Record your voice",
   progress: (recorded: number, of: number) => `${recorded} of ${of}`,
   recorded: "recorded",
@@ -119,25 +112,19 @@ export const recordingWords = {
   },
 };
 
-const seconds = (time: number) => `${time.toFixed(1)}\u00a0s`;
-export const lastsWords = seconds;
+/** Why there is nothing to keep of what was recorded. */
+export const unusable = {
+  "too-quiet": "Too quiet to use. Come nearer to the microphone, or turn it up, and record again.",
+  clipped:
+    "Too loud for the microphone: it crackles. Move back a little, or turn it down, and record again.",
+  noise:
+    "No words stand out from the noise of the room. Come nearer, or find a quieter place, and record again.",
+  "too-short": "Too short to be the phrase. Press, speak, and press again when you have spoken.",
+  "too-long": (lasts: string, most: string) =>
+    `It lasts ${lasts}, and there is room for ${most}. Say it more briskly, and record again.`,
+};
 
-export function refusedWords(why: WhyNot): string {
-  switch (why.kind) {
-    case "too-quiet":
-      return "Too quiet to use. Come nearer to the microphone, or turn it up, and record again.";
-    case "clipped":
-      return "Too loud for the microphone: it crackles. Move back a little, or turn it down, and record again.";
-    case "noise":
-      return "No words stand out from the noise of the room. Come nearer, or find a quieter place, and record again.";
-    case "too-short":
-      return "Too short to be the phrase. Press, speak, and press again when you have spoken.";
-    case "too-long":
-      return `It lasts ${seconds(why.lasts)}, and there is room for ${seconds(why.most)}. Say it more briskly, and record again.`;
-  }
-}
-
-export const microphoneWords: { readonly [why in MicrophoneRefusal]: string } = {
+export const microphone = {
   denied:
     "The microphone may not be used here. Allow it for this page in the browser’s settings, then press again.",
   none: "No microphone was found. Plug one in, then press again.",
@@ -145,19 +132,16 @@ export const microphoneWords: { readonly [why in MicrophoneRefusal]: string } = 
   unable: "This browser cannot record on this page.",
 };
 
-export function packWords(name: string, why: WhyNoPack): string {
-  switch (why.kind) {
-    case "foreign":
-      return `${name} is not a voice saved by Tankside. Nothing was changed.`;
-    case "other-version":
-      return `${name} was saved by a newer Tankside, which this one cannot read. Nothing was changed.`;
-    case "damaged":
-      return `${name} is damaged: some of it is missing or altered. Nothing was changed.`;
-    case "too-large":
-      return `${name} holds more than a voice can. Nothing was changed.`;
-    case "other-language":
-      return `${name} speaks another language (${why.language}). Nothing was changed.`;
-    case "other-sound":
-      return `${why.file} in ${name} is not a plain WAV of 24 kHz, 16 bits, one channel. Nothing was changed.`;
-  }
-}
+/** Why a voice's file was refused; `name` is the file's own. */
+export const noPack = {
+  foreign: (name: string) => `${name} is not a voice saved by Tankside. Nothing was changed.`,
+  "other-version": (name: string) =>
+    `${name} was saved by a newer Tankside, which this one cannot read. Nothing was changed.`,
+  damaged: (name: string) =>
+    `${name} is damaged: some of it is missing or altered. Nothing was changed.`,
+  "too-large": (name: string) => `${name} holds more than a voice can. Nothing was changed.`,
+  "other-language": (name: string, language: string) =>
+    `${name} speaks another language (${language}). Nothing was changed.`,
+  "other-sound": (name: string, file: string) =>
+    `${file} in ${name} is not a plain WAV of 24 kHz, 16 bits, one channel. Nothing was changed.`,
+};
