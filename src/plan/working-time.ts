@@ -1,6 +1,6 @@
 // How the development time came about, as lines to read aloud: rows, temperature, rating, drift, factors.
-// Apart from the other working because each of its lines starts from the result of the one before; past
-// 200 lines because each line has figures of its own.
+// Apart from the other working because each of its lines starts from the result of the one before.
+// Past 200 lines because each line has figures of its own.
 import type { Method } from "../trade/method.ts";
 import { usualPerStop } from "../trade/rating.ts";
 import {

@@ -30,7 +30,7 @@ const codingLoss = 1.7;
 const tolerance = 0.2;
 
 /** LU by which a phrase may be softer than the others for the sake of its peaks. */
-const forgiven = 0.95;
+const forgiven = 0.75;
 
 /** All that a clip follows from besides its text, as text. */
 export const clipMade = (voice: Voice): string =>

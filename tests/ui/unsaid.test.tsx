@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { cleanup, render, screen } from "@testing-library/preact";
+import { act, cleanup, render, screen } from "@testing-library/preact";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { draftOf } from "../../src/ui/draft-of.ts";
@@ -48,10 +48,10 @@ describe("what the voice will leave out", () => {
   test("is compiled only once typing rests, and not at all without a worksheet", async () => {
     const { workOut, compile, rest } = shown(hasty);
     expect(compile).not.toHaveBeenCalled();
-    workOut.type("tank.pourIn", "nonsense");
+    await act(() => workOut.type("tank.pourIn", "nonsense"));
     rest();
     expect(compile).not.toHaveBeenCalled();
-    workOut.type("tank.pourIn", "4 s");
+    await act(() => workOut.type("tank.pourIn", "4 s"));
     rest();
     expect(compile).toHaveBeenCalledTimes(1);
   });

@@ -11,7 +11,7 @@ const spoken = [
   { language: "en", said: ["Get ready to pour out.", "Fifteen minutes left.", "Lights out."] },
   {
     language: "de",
-    said: ["Eine Schutzbrille aufsetzen.", "Thermometer ablesen.", "Dann drücken."],
+    said: ["Den Boden trocken wischen.", "Thermometer ablesen.", "Dann drücken."],
   },
 ] as const;
 
