@@ -1,7 +1,7 @@
 // What the voice will leave out of the session on the page, and why: compiled behind the page whenever its
 // worksheet has changed and typing rests.
-import { useSignal, useSignalEffect } from "@preact/signals";
 import type { ComponentType } from "preact";
+import { useEffect, useState } from "preact/hooks";
 import type { Runs } from "../live/runs.ts";
 import type { Timeline } from "../timeline/score.ts";
 import { lateWords } from "./language.ts";
@@ -19,20 +19,18 @@ const REST = 400;
 
 export function unsaidWith({ compile, after }: UnsaidPorts): ComponentType {
   return function Unsaid() {
-    const { worksheet, plan } = useWorkOut();
-    const timeline = useSignal<Timeline | null>(null);
-    useSignalEffect(() => {
-      const [sheet, its] = [worksheet.value, plan.value];
-      if (sheet === null || its === null) {
-        timeline.value = null;
+    const workOut = useWorkOut();
+    const [worksheet, plan] = [workOut.worksheet.value, workOut.plan.value];
+    const [timeline, setTimeline] = useState<Timeline | null>(null);
+    useEffect(() => {
+      if (worksheet === null || plan === null) {
+        setTimeline(null);
         return;
       }
       let wanted = true;
       const callOff = after(REST, () => {
-        compile(sheet, its).then(
-          (compiled) => {
-            if (wanted) timeline.value = compiled;
-          },
+        compile(worksheet, plan).then(
+          (compiled) => wanted && setTimeline(compiled),
           // Without its sounds nothing can be said of it; Walk through and Lights out tell that.
           () => {},
         );
@@ -41,9 +39,9 @@ export function unsaidWith({ compile, after }: UnsaidPorts): ComponentType {
         wanted = false;
         callOff();
       };
-    });
-    if (timeline.value === null) return null;
-    const { sections, voice } = timeline.value;
+    }, [worksheet, plan]);
+    if (timeline === null) return null;
+    const { sections, voice } = timeline;
     const some = sections.filter(({ left }) => left.length > 0);
     const count = some.reduce((sum, { left }) => sum + left.length, 0);
     const { walk } = lateWords.value;
