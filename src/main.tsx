@@ -129,7 +129,7 @@ async function begin(): Promise<void> {
       fetches={{
         "walk-through": async () => {
           const { walkThroughWith } = await withLateWords(import("./ui/walk-through.tsx"));
-          return walkThroughWith(await runs());
+          return walkThroughWith(await runs(), () => window.print());
         },
         "lights-out": async () => {
           const { lightsOutWith } = await withLateWords(import("./ui/lights-out.tsx"));

@@ -48,6 +48,7 @@ export function Frame({ place, fetches, languageStore, ...workOutProps }: FrameP
           <Mark />
           {words.value.frame.program}
         </p>
+        <LanguageChoice store={languageStore} workOut={workOutProps.workOut} />
         <nav class="places" aria-label={words.value.frame.places}>
           <ul>
             {placeIds.map((id) => (
@@ -60,7 +61,6 @@ export function Frame({ place, fetches, languageStore, ...workOutProps }: FrameP
             ))}
           </ul>
         </nav>
-        <LanguageChoice store={languageStore} workOut={workOutProps.workOut} />
       </header>
       <main id="page" class="place" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>

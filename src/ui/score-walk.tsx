@@ -6,10 +6,12 @@ import type { Section, Timeline } from "../timeline/score.ts";
 import type { Method } from "../trade/method.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { lateWords, writing } from "./language.ts";
+import { usePrinting } from "./printing.ts";
 import { entriesOf } from "./score-entries.ts";
 import { type Heard, openHearing, showing } from "./score-hearing.ts";
 import { ScoreKey } from "./score-key.tsx";
 import { ScoreList } from "./score-list.tsx";
+import { ScorePaper } from "./score-paper.tsx";
 import { ScorePicture } from "./score-picture.tsx";
 
 /** A section longer than this, seconds, can be heard from any entry of its list. */
@@ -19,9 +21,11 @@ interface WalkProps {
   readonly runs: Runs;
   readonly worksheet: Worksheet;
   readonly timeline: Timeline;
+  readonly print: () => void;
 }
 
-export function Walk({ runs, worksheet, timeline }: WalkProps) {
+export function Walk({ runs, worksheet, timeline, print }: WalkProps) {
+  const printing = usePrinting();
   const { sections } = timeline;
   // Steps are named, and words said, in the language of the voice.
   const spoken = timeline.voice.language;
@@ -32,6 +36,7 @@ export function Walk({ runs, worksheet, timeline }: WalkProps) {
   useLayoutEffect(() => hearing.stop, [hearing]);
   const section = sections[Math.min(chosen, sections.length - 1)];
   if (section === undefined) return null;
+  if (printing) return <ScorePaper timeline={timeline} method={worksheet.tank.method} />;
 
   function show(index: number): void {
     if (index < 0 || index >= sections.length) return;
@@ -66,7 +71,12 @@ export function Walk({ runs, worksheet, timeline }: WalkProps) {
           ))}
         </ol>
       </nav>
-      <p class="total">{lateWords.value.walk.total(sections.length, writeClockTime(clocked))}</p>
+      <p class="total">
+        {lateWords.value.walk.total(sections.length, writeClockTime(clocked))}{" "}
+        <button type="button" class="plain" onClick={print}>
+          {lateWords.value.walk.print}
+        </button>
+      </p>
       <section class={section.dark ? "step dark" : "step"} aria-labelledby="step-title">
         <div class="pages">
           <Turn

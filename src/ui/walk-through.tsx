@@ -17,7 +17,8 @@ type Compiled =
   | { readonly kind: "failed" }
   | { readonly kind: "here"; readonly timeline: Timeline };
 
-export function walkThroughWith(runs: Runs): ComponentType<PlaceProps> {
+/** @param print asks the browser to print the page. */
+export function walkThroughWith(runs: Runs, print: () => void): ComponentType<PlaceProps> {
   return function WalkThrough({ worksheet, plan }: PlaceProps) {
     if (worksheet.value === null || plan.value === null) {
       return (
@@ -27,17 +28,18 @@ export function walkThroughWith(runs: Runs): ComponentType<PlaceProps> {
         </p>
       );
     }
-    return <Compiling runs={runs} worksheet={worksheet.value} plan={plan.value} />;
+    return <Compiling runs={runs} print={print} worksheet={worksheet.value} plan={plan.value} />;
   };
 }
 
 interface CompilingProps {
   readonly runs: Runs;
+  readonly print: () => void;
   readonly worksheet: Worksheet;
   readonly plan: Plan;
 }
 
-function Compiling({ runs, worksheet, plan }: CompilingProps) {
+function Compiling({ runs, print, worksheet, plan }: CompilingProps) {
   const [compiled, setCompiled] = useState<Compiled>({ kind: "on-its-way" });
   const [attempt, setAttempt] = useState(0);
   useEffect(() => {
@@ -71,7 +73,7 @@ function Compiling({ runs, worksheet, plan }: CompilingProps) {
       return (
         <>
           <Stops plan={plan} />
-          <Walk runs={runs} worksheet={worksheet} timeline={compiled.timeline} />
+          <Walk runs={runs} print={print} worksheet={worksheet} timeline={compiled.timeline} />
         </>
       );
   }

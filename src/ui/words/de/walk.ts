@@ -16,6 +16,7 @@ export const walk = {
   stopsAfter: "Die Schritte stehen trotzdem hier.",
   lead: "Das Ganze, vom Arbeitsblatt bis zur Trockenleine. Hier beginnt kein Durchgang.",
   steps: "Schritte",
+  print: "Die ganze Partitur drucken",
   total: (steps: number, clock: string) =>
     steps === 1
       ? `1 Schritt. ${clock} nach der Uhr.`

@@ -14,6 +14,7 @@ export const walk = {
   stopsAfter: "The steps are shown all the same.",
   lead: "The whole of it, from the worksheet to the drying line. Nothing here starts a run.",
   steps: "Steps",
+  print: "Print the whole score",
   total: (steps: number, clock: string) =>
     `${steps} steps. ${clock} by the clock; the others wait for your press.`,
   dark: "dark",

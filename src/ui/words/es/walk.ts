@@ -14,6 +14,7 @@ export const walk = {
   stopsAfter: "Aun así, aquí están los pasos.",
   lead: "Todo el recorrido, desde la hoja de trabajo hasta colgar la película. Aquí nada pone en marcha una sesión.",
   steps: "Pasos",
+  print: "Imprimir toda la partitura",
   total: (steps: number, clock: string) =>
     `${steps} pasos. ${clock} con el reloj en marcha; los demás esperan a que pulses.`,
   dark: "a oscuras",

@@ -15,6 +15,7 @@ export const walk = {
   stopsAfter: "Les étapes sont montrées quand même.",
   lead: "Toute la séance, de la fiche au fil de séchage. Rien ici ne la lance.",
   steps: "Étapes",
+  print: "Imprimer toute la partition",
   total: (steps: number, clock: string) =>
     `${steps} ${steps < 2 ? "étape" : "étapes"}. ${clock} au chrono ; le reste attend que vous appuyiez.`,
   dark: "dans le noir",

@@ -14,6 +14,7 @@ export const walk = {
   stopsAfter: "I passi si vedono lo stesso.",
   lead: "Tutto quanto, dalla scheda al filo per asciugare. Da qui non comincia nessuno sviluppo.",
   steps: "Passi",
+  print: "Stampa tutta la partitura",
   total: (steps: number, clock: string) =>
     `${steps} passi. ${clock} di cronometro; per il resto si aspetta che tu prema.`,
   dark: "al buio",

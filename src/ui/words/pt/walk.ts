@@ -14,6 +14,7 @@ export const walk = {
   stopsAfter: "Os passos mostram-se na mesma.",
   lead: "Tudo seguido, da folha à corda de secar. Nada aqui põe uma sessão a andar.",
   steps: "Passos",
+  print: "Imprimir toda a partitura",
   total: (steps: number, clock: string) =>
     steps === 1
       ? `1 passo. ${clock} ao relógio.`
