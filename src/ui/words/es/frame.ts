@@ -73,5 +73,5 @@ export const notices = {
 /** What stands in the worksheets from Gullrock Light. */
 export const demo = {
   gullrock: { title: "Gullrock Light, jueves por la tarde", tank: "acero, dos espirales" },
-  foghorn: { title: "Foghorn 400, un paso menos de luz", tank: "acero, una espiral" },
+  foghorn: { title: "Foghorn 400, subexpuesta un paso", tank: "acero, una espiral" },
 };

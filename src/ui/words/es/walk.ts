@@ -46,8 +46,8 @@ export const walk = {
   /** Read on from the word before it, by those who listen to the page. */
   from: (time: string) => `desde ${time}`,
   left: (count: number) => (count === 1 ? "1 frase omitida" : `${count} frases omitidas`),
-  leftWhy: "Lo que no ha encontrado sitio entre las señales, y por qué.",
-  nothingLeft: "Todo lo que hay que decir encuentra su sitio.",
+  leftWhy: "Lo que no ha cabido entre las señales, y por qué.",
+  nothingLeft: "Cabe todo lo que hay que decir.",
 };
 
 export const score = {

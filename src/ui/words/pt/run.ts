@@ -69,7 +69,7 @@ export const duringRun = {
   waitingFor: (title: string) => `para começar: ${title}`,
   said: "O que se disse",
   tookOver:
-    "A voz deste dispositivo falhou duas vezes seguidas: a partir daqui fala a voz que vem com o Tankside.",
+    "A voz deste aparelho falhou duas vezes seguidas: a partir daqui fala a voz que vem com o Tankside.",
   over: "Feito",
   overHint: "O filme está pendurado. O que se fez está em Anotar.",
   toWriteUp: "Ir para Anotar",

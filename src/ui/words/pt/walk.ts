@@ -45,7 +45,7 @@ export const walk = {
   from: (time: string) => `a partir de ${time}`,
   left: (count: number) => (count === 1 ? "1 frase omitida" : `${count} frases omitidas`),
   leftWhy: "O que não coube entre os sinais, e porquê.",
-  nothingLeft: "Tudo o que deve ser dito encontra lugar.",
+  nothingLeft: "Cabe tudo o que há para dizer.",
 };
 
 export const score = {
