@@ -72,5 +72,5 @@ export const notices = {
 /** What stands in the worksheets from Gullrock Light. */
 export const demo = {
   gullrock: { title: "Gullrock Light, jeudi soir", tank: "acier, deux spires" },
-  foghorn: { title: "Foghorn 400, un diaphragme de moins", tank: "acier, une spire" },
+  foghorn: { title: "Foghorn 400, sous-exposé d’un diaphragme", tank: "acier, une spire" },
 };

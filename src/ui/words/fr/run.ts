@@ -71,7 +71,7 @@ export const duringRun = {
   waitingFor: (title: string) => `pour commencer : ${title}`,
   said: "Ce qui a été dit",
   tookOver:
-    "La voix de cet appareil a failli deux fois de suite : à partir d’ici, c’est la voix fournie avec Tankside qui parle.",
+    "La voix de cet appareil a échoué deux fois de suite : la voix fournie avec Tankside prend le relais.",
   over: "Fini",
   overHint: "Le film sèche. Ce qui a été fait est dans « Noter ».",
   toWriteUp: "Aller à « Noter »",

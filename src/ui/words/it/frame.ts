@@ -74,5 +74,5 @@ export const notices = {
 /** What stands in the worksheets from Gullrock Light. */
 export const demo = {
   gullrock: { title: "Gullrock Light, giovedì sera", tank: "acciaio, due spirali" },
-  foghorn: { title: "Foghorn 400, uno stop in meno", tank: "acciaio, una spirale" },
+  foghorn: { title: "Foghorn 400, sottoesposta di uno stop", tank: "acciaio, una spirale" },
 };

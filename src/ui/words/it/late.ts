@@ -2,6 +2,7 @@
 // parts that show them.
 import type { LateWords } from "../words.ts";
 import { contrastCurve, curve, leafletCurve, temperingCurve, wedgeCurve } from "./curves.ts";
+import { deviceVoice, microphone, noPack, recording, speaker, unusable } from "./own-voice.ts";
 import { beforeRun, duringRun, moves, runDeeds } from "./run.ts";
 import { deeds, score, turnsInScore, turnsInWords, walk } from "./walk.ts";
 import { pressAlong, sink } from "./wet.ts";
@@ -26,4 +27,10 @@ export const late: LateWords = {
   temperingCurve,
   contrastCurve,
   wedgeCurve,
+  speaker,
+  deviceVoice,
+  recording,
+  unusable,
+  microphone,
+  noPack,
 };

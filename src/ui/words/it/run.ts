@@ -71,7 +71,7 @@ export const duringRun = {
   waitingFor: (title: string) => `per cominciare: ${title}`,
   said: "Che cosa è stato detto",
   tookOver:
-    "La voce di questo dispositivo ha fallito due volte di seguito: da qui in poi parla la voce che viene con Tankside.",
+    "La voce di questo dispositivo non ha funzionato per due volte di fila: da qui in poi parla la voce inclusa in Tankside.",
   over: "Fatto",
   overHint: "La pellicola è appesa. Quello che hai fatto è in «Annota».",
   toWriteUp: "Vai a «Annota»",
