@@ -30,7 +30,7 @@ export const agitation = {
   none: "laten staan",
   continuous: "zonder pauze",
   first: (seconds: string) => `${seconds} zonder pauze`,
-  after: (seconds: string, every: string) => `dan elke ${every} ${seconds} lang`,
+  after: (seconds: string, every: string) => `dan ${seconds} om de ${every}`,
   joined: (parts: readonly string[]) => parts.join(", "),
   taps: (count: number) =>
     count === 1 ? "daarna telkens 1 keer tikken" : `daarna telkens ${count} keer tikken`,

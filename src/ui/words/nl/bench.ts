@@ -24,7 +24,7 @@ export const mixing = {
 
 export const tempering = {
   sink: "Aflezen bij de spoelbak",
-  sinkHint: "grote toetsen, en één druk legt de tijd vast",
+  sinkHint: "grote knoppen, en één druk legt de tijd vast",
   title: "De ontwikkelaar in zijn waterbad",
   noTarget: "Vul eerst in welke temperatuur de ontwikkelaar moet krijgen.",
   hindered: (field: string) => `Verbeter eerst “${field}”, of vul het in.`,

@@ -18,7 +18,7 @@ export const fields = {
   },
   "developer.leaflet[].temperature": { label: "Temperatuur" },
   "developer.leaflet[].time": { label: "Tijd" },
-  "developer.leaflet[].exposureIndex": { label: "Bij belicht op" },
+  "developer.leaflet[].exposureIndex": { label: "Als belicht op" },
   "developer.temperature": {
     label: "Nu in het gemengde bad",
     why: "Wat de thermometer in het bad zelf aanwijst, vlak voor gebruik. Daarvoor wordt de tijd uitgerekend.",
@@ -50,7 +50,7 @@ export const fields = {
   "tank.pourOut": { label: "Uitgieten duurt" },
   "tank.handover": { label: "Van leeg tot het volgende bad" },
   "tank.timeFactor": {
-    label: "Tijd keer",
+    label: "Tijd maal",
     why: "Voor deze methode. Leeg geldt 1, of 0,85 bij een trommel.",
   },
   "tank.room": {
@@ -61,11 +61,11 @@ export const fields = {
     label: "Halverwege daarheen in",
     why: "Minuten waarin een tank met water de helft aflegt van de weg van zijn eigen temperatuur naar die van de ruimte.",
   },
-  "agitation.first": { label: "Eerst, zonder pauze" },
-  "agitation.every": { label: "Daarna elke" },
+  "agitation.first": { label: "Eerst zonder pauze" },
+  "agitation.every": { label: "Daarna om de" },
   "agitation.for": {
     label: "Telkens",
-    why: "Bij 0 staat het bad stil; zo lang als “Daarna elke”, of langer, is zonder pauze.",
+    why: "Bij 0 staat het bad stil; zo lang als “Daarna om de”, of langer, is zonder pauze.",
   },
   "agitation.perInversion": { label: "Heen en terug duurt" },
   "agitation.taps": { label: "Tikken na elke beurt" },
@@ -74,8 +74,8 @@ export const fields = {
   "baths.*.use": { label: "Gebruikt" },
   "baths.*.time": { label: "Tijd" },
   "baths.*.temperature": { label: "Temperatuur" },
-  "baths.*.agitation.first": { label: "Eerst, zonder pauze" },
-  "baths.*.agitation.every": { label: "Daarna elke" },
+  "baths.*.agitation.first": { label: "Eerst zonder pauze" },
+  "baths.*.agitation.every": { label: "Daarna om de" },
   "baths.*.agitation.for": { label: "Telkens" },
   "baths.*.agitation.perInversion": { label: "Heen en terug duurt" },
   "baths.*.agitation.taps": { label: "Tikken na elke beurt" },

@@ -15,11 +15,11 @@ export const frame = {
 export const language = {
   choose: "Taal",
   notFetched: (language: string) =>
-    `${language} kon niet worden opgehaald. De pagina blijft zoals ze was.`,
+    `${language} kon niet worden opgehaald. De pagina is niet veranderd.`,
   notKept: "Deze browser onthoudt de keuze niet tot de volgende keer.",
   /** Said where the voice of the worksheet has gone along. */
   voiceToo: (language: string) =>
-    `De stem van deze werkkaart spreekt nu ${language}. “Ongedaan maken” laat haar zoals ze was.`,
+    `De stem van deze werkkaart spreekt nu ${language}. “Ongedaan maken” zet dat terug.`,
 };
 
 export const places = {
@@ -31,7 +31,7 @@ export const places = {
 
 export const greeting = {
   says: "Film in het donker, allebei je handen nat. Vul de pagina hieronder in, dan zegt een stem je wat je moet doen en wanneer.",
-  hear: "Hoor een bad ingieten",
+  hear: "Ingieten beluisteren",
   hearHint: "tien seconden, van het aftellen tot de eerste keer kantelen",
   hearing: "Luister…",
   notHeard: "Er kon hier geen geluid worden gestart.",
@@ -62,8 +62,8 @@ export const notices = {
     `${name} is niet bruikbaar. Hier is niets veranderd. Dit staat erin:`,
   notFile: "Dat kon niet als bestand worden gelezen. Hier is niets veranderd.",
   notKept:
-    "Deze browser bewaart de werkkaart niet tot de volgende keer. Sla haar op in een bestand voordat je weggaat.",
-  removed: (row: string) => `${row} is weggehaald. “Ongedaan maken” brengt dat terug.`,
+    "Deze browser bewaart de werkkaart niet tot de volgende keer. Sla hem op in een bestand voordat je weggaat.",
+  removed: (row: string) => `${row} is weggehaald. “Ongedaan maken” haalt die terug.`,
   undone: "Ongedaan gemaakt.",
   redone: "Opnieuw gedaan.",
 };

@@ -31,7 +31,7 @@ export const questions = {
   films: "Welke films?",
   developer: "Wat zegt de bijsluiter?",
   tank: "Welke tank, en hoeveel gaat erin?",
-  hands: "Hoe bewegen je handen hem?",
+  hands: "Hoe beweeg je de tank?",
   clock: "Hoe tel je de tijd?",
   baths: "Welke baden nog meer?",
   voice: "Hoe moet de stem spreken?",

@@ -55,9 +55,9 @@ export const duringRun = {
   where: "Waar zijn we?",
   /** By how much is said now: what a press makes of it. */
   say: { full: "Minder zeggen", brief: "Alleen tonen", tones: "Alles zeggen" },
-  leave: "Sessie verlaten",
-  leaveTimed: "De klok in de tank loopt zonder jou door. De sessie verlaten?",
-  leaveWaiting: "De sessie verlaten? Wat er tot nu toe gedaan is, blijft bewaard in “Opschrijven”.",
+  leave: "Sessie afbreken",
+  leaveTimed: "De klok in de tank loopt zonder jou door. De sessie afbreken?",
+  leaveWaiting: "De sessie afbreken? Wat er tot nu toe gedaan is, blijft bewaard in “Opschrijven”.",
   stay: "Blijven",
   now: (deed: string) => `Nu: ${deed}`,
   next: "Hierna",

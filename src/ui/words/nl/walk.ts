@@ -36,7 +36,7 @@ export const walk = {
   stopHearing: "Stop",
   hearing: (time: string, of: string) => `${time} van ${of}`,
   notHeard: "Er kon hier geen geluid worden gestart.",
-  runIsOn: "Er loopt een sessie, dus verder klinkt er niets. Ze gaat door in",
+  runIsOn: "Er loopt een sessie, dus verder klinkt er niets. De sessie gaat door in",
   lightsOut: "Licht uit",
   /** What ends that sentence, behind the link. */
   runIsOnEnd: ".",
@@ -59,10 +59,10 @@ export const score = {
   key: "Zo lees je het",
   keys: {
     words: "Een balk zo lang als de woorden duren, met de woorden erboven.",
-    count: "Drie tikken tellen af.",
+    count: "Drie slagen tellen af.",
     moment:
       "Op het moment zelf klinkt een hoorn: drie bogen bij het ingieten, zwaardere bij het uitgieten, twee als het bewegen begint.",
-    beats: "De maat voor heen en terug.",
+    beats: "Slagen voor heen en terug.",
     rest: "Een ring waar de tank wordt neergezet; een streepje waar een zachte toon zegt dat alles goed gaat.",
     water:
       "Vijf lijnen zijn het bad: ze gaan open bij het ingieten, zwaaien met de tank mee, liggen vlak zolang hij rust, en sluiten zich bij het uitgieten.",

@@ -48,7 +48,7 @@ export const pressAlong = {
   keep: (time: string) => `${time} bewaren`,
   again: "Nog eens",
   takeBack: "Terugnemen",
-  leave: "Verlaten",
+  leave: "Sluiten",
 };
 
 export const sink = {

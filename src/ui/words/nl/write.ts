@@ -4,18 +4,18 @@ export const write = {
   lead: "Elke sessie laat hier vanzelf een verslag achter.",
   onItsWay: "Je sessies worden opgezocht…",
   empty:
-    "Nog geen sessie. Zodra er een begonnen is, staat ze hier vanzelf: de werkkaart, wanneer er voor elke stap gedrukt is, en ruimte voor wat ervan kwam.",
+    "Nog geen sessie. Zodra er een begonnen is, staat die hier vanzelf: de werkkaart, wanneer er voor elke stap gedrukt is, en ruimte voor wat ervan kwam.",
   toLightsOut: "Naar “Licht uit”",
   refused:
     "Deze browser bewaart niets tot de volgende keer. Eerdere sessies zijn dus niet te zien, en wat hieronder staat verdwijnt als je de pagina sluit. Sla alles op in een bestand.",
   onlyHere: (count: number) =>
     count === 1
-      ? "Eén van deze sessies kon deze browser niet bewaren: ze verdwijnt als je de pagina sluit. Sla alles op in een bestand."
-      : `${count} van deze sessies kon deze browser niet bewaren: ze verdwijnen als je de pagina sluit. Sla alles op in een bestand.`,
+      ? "Eén van deze sessies kon deze browser niet bewaren: die verdwijnt als je de pagina sluit. Sla alles op in een bestand."
+      : `${count} van deze sessies kon deze browser niet bewaren: die verdwijnen als je de pagina sluit. Sla alles op in een bestand.`,
   unread: (count: number) =>
     count === 1
-      ? "Nog één sessie is bewaard door een andere versie van het programma en is hier niet te zien. Ze blijft zoals ze is."
-      : `Nog ${count} sessies zijn bewaard door een andere versie van het programma en zijn hier niet te zien. Ze blijven zoals ze zijn.`,
+      ? "Nog één sessie is bewaard door een andere versie van het programma en is hier niet te zien. Er verandert niets aan."
+      : `Nog ${count} sessies zijn bewaard door een andere versie van het programma en zijn hier niet te zien. Er verandert niets aan.`,
   saveAll: "Alles in bestand opslaan",
   saved: (name: string) => `Opgeslagen als ${name}.`,
   file: "tankside-sessies.json",
@@ -37,9 +37,9 @@ export const write = {
   ended: "Afloop",
   endings: {
     done: "helemaal doorlopen",
-    left: (after: string) => `verlaten na: ${after}`,
-    leftAtOnce: "verlaten voor de eerste druk",
-    open: "nog niet, of afgebroken",
+    left: (after: string) => `afgebroken na: ${after}`,
+    leftAtOnce: "afgebroken voor de eerste druk",
+    open: "nog niet, of onderbroken",
   },
   presses: (count: number) => `${count} keer gedrukt`,
   step: "Stap",
