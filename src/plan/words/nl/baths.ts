@@ -24,9 +24,9 @@ export const baths: BathWords = {
   clearsButGiven: ({ time, sum, result }) =>
     `zoals opgegeven; een filmsnipper wordt helder in ${time}: ${sum} zou ${result} zijn`,
   fills: ({ fills, inversion, sum }) =>
-    `telkens vers water, met ${fills} keer kantelen van ${inversion}: ${sum}`,
+    `telkens vers water, met ${fills} keer kantelen à ${inversion}: ${sum}`,
   fillsPoured: ({ fills, inversion, pouring, sum }) =>
-    `telkens vers water, met ${fills} keer kantelen van ${inversion}, en iedere keer ${pouring} om te gieten: ${sum}`,
+    `telkens vers water, met ${fills} keer kantelen à ${inversion}, en iedere keer ${pouring} om te gieten: ${sum}`,
 };
 
 export const fixer: FixerWords = {

@@ -54,7 +54,7 @@ export const filmMays: Mays = {
   "films of 80 sq in that a litre serves in all":
     "films van 80 vierkante inch waar een liter in totaal goed voor is",
   "how much of it there is, if not the tank's volume":
-    "hoeveel er van is, als dat niet de inhoud van de tank is",
+    "hoeveel er is, als dat niet de inhoud van de tank is",
   "replenisher due for each film of 80 sq in": "regenerator per film van 80 vierkante inch",
   "the tank": "de tank",
   "what you call the tank": "hoe je de tank noemt",

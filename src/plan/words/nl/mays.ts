@@ -56,7 +56,7 @@ export const mays: Mays = {
   "{may}, in the digits 0 to 9": "{may}, in de cijfers 0 tot en met 9",
   "{may}, no longer than 24 hours": "{may}, niet langer dan 24 uur",
   '{may}; "{typed}" is read both as {one} and as {other}, so say it in parts':
-    "{may}; “{typed}” wordt zowel als {one} als als {other} gelezen, dus geef het op in delen",
+    "{may}; “{typed}” wordt als {one} en als {other} gelezen, dus geef het op in delen",
   '{may}; "{typed}" is read in two ways, so say it in parts':
     "{may}; “{typed}” wordt op twee manieren gelezen, dus geef het op in delen",
 };

@@ -12,11 +12,11 @@ export const time: TimeWords = {
     label: "Temperatuur",
     asRow: ({ bath }) => `het bad is ${bath}, precies zoals een rij: die tijd geldt`,
     between: ({ from, to, apart, change, bath, away, sum }) =>
-      `${from} en ${to} liggen ${apart} uit elkaar, ${change}; ${bath} ligt ${away} van ${from}: ${sum}`,
+      `${from} en ${to} liggen ${apart} uit elkaar, ${change}; ${bath} ligt ${away} van ${from} af: ${sum}`,
     slope: ({ bath, away, row, change, sum, given }) =>
-      `${bath} ligt ${away} van de rij bij ${row}, ${change}, ${given ? "zoals opgegeven" : "zoals gebruikelijk"}: ${sum}`,
+      `${bath} ligt ${away} van de rij bij ${row} af, ${change}, ${given ? "zoals opgegeven" : "zoals gebruikelijk"}: ${sum}`,
     otherRows: ({ bath, away, row, ratio, sum }) =>
-      `${bath} ligt ${away} van de rij bij ${row}; over die afstand veranderen de andere rijen van de bijsluiter met × ${ratio}: ${sum}`,
+      `${bath} ligt ${away} van de rij bij ${row} af; over die afstand veranderen de andere rijen van de bijsluiter met × ${ratio}: ${sum}`,
     change: ({ percent, less }) => `${percent}% ${less ? "korter" : "langer"} per °C warmer`,
   },
   rating: {
@@ -24,7 +24,7 @@ export const time: TimeWords = {
     ownRows: ({ rating }) =>
       `belicht op ${rating}, en daarvoor gelden de rijen van de bijsluiter: er komt niets bij`,
     stops: ({ box, rating, log, stops, sum, count, over }) =>
-      `ISO ${box} op het doosje, belicht op ${rating}: ${log} is ${stops} ${count === 1 ? "stop" : "stops"} ${over ? "overbelicht" : "onderbelicht"}; ${sum}`,
+      `ISO ${box} op het doosje, belicht op ${rating}: ${log} is ${stops} ${count < 2 ? "stop" : "stops"} ${over ? "overbelicht" : "onderbelicht"}; ${sum}`,
   },
   drift: {
     label: "Temperatuurverloop",

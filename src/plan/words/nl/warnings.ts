@@ -19,7 +19,7 @@ export const warnings: WarningWords = {
   tooWarm: ({ bath }) =>
     `De ontwikkelaar is ${bath}. Boven 26,7 °C (80 °F) wordt de gelatine zacht en is de tijd te kort om goed aan te houden. Koel het bad.`,
   shortDevelopment: ({ time, least }) =>
-    `De ontwikkeling duurt ${time}. Onder ${least} worden de delen die het eerst nat worden zichtbaar dichter. Een slappere verdunning of een koeler bad duurt langer.`,
+    `De ontwikkeling duurt ${time}. Onder ${least} worden de delen die het eerst nat worden zichtbaar dichter. Sterker verdund of in een koeler bad duurt het langer.`,
   leastAt: ({ least, temperature }) =>
     `Volgens deze bijsluiter wordt het ${least} bij ${temperature}.`,
   rowOutOfLine: ({ time, temperature, expected }) =>
@@ -45,7 +45,7 @@ export const warnings: WarningWords = {
   stockShort: ({ tank, dilution, stock, needed, films, wanted, served }) =>
     `In ${tank} (${dilution}) zit ${stock} stock, maar er is ${needed} nodig voor ${films} van 80 vierkante inch: de ontwikkelaar zou uitgewerkt zijn voordat de film klaar is. Met ${wanted} in de tank gaat het wel; ${tank} is goed voor ${served} van 80 vierkante inch.`,
   bathTooShort: ({ bath, time, pouring, least }) =>
-    `${bath}: bij ${time} zou je moeten uitgieten voordat de tank vol is, want het gieten neemt ${pouring} van die tijd. Geef het ${least} of meer, giet sneller, of tel de tijd vanaf een volle tank.`,
+    `${bath}: bij ${time} zou je moeten uitgieten voordat de tank vol is, want het gieten neemt ${pouring} van die tijd. Geef dat bad ${least} of meer, giet sneller, of tel de tijd vanaf een volle tank.`,
   temperatureStep: ({ bath, temperature, by, most, warmer }) =>
     `${bath}: ${temperature}, dat is ${by} ${than(warmer)} dan de ontwikkelaar. Door een sprong van meer dan ${most} kan de gelatine rimpelen. Breng de baden dichter bij elkaar.`,
   languageUnavailable: ({ language }) =>
@@ -62,10 +62,10 @@ export const warnings: WarningWords = {
     count === 1 ? "Er is 1 waterwisseling nodig." : `Er zijn ${count} waterwisselingen nodig.`,
   moreRunning: ({ time }) => `Laat het water ${time} stromen.`,
   pastCapacity: ({ bath, before, now, all, developer }) =>
-    `${bath}: ${before} eerder en ${now} nu is meer dan de ${all} van 80 vierkante inch waar het goed voor is. ${
+    `${bath}: ${before} eerder en ${now} nu is meer dan de ${all} van 80 vierkante inch waar het bad goed voor is. ${
       developer
         ? "De ontwikkelaar zou uitgewerkt zijn voordat de film klaar is. Neem verse, of minder films."
-        : "Tellen bewijst niets: probeer het met een filmsnipper, en maak vers aan als het niet voldoet."
+        : "Tellen bewijst niets: probeer het uit op een filmsnipper, en maak vers aan als het niet voldoet."
     }`,
   replenishedTwice:
     "Voor elke eerdere film wordt meer tijd gevraagd, en ook regenerator. Met regenerator blijft de tijd gelijk: een van de twee is genoeg.",
