@@ -56,8 +56,8 @@ export const benchFields = {
   "tank.measured.perInversion": { label: "Heen en terug duurde, s" },
   "mixing.target": { label: "Mengsel moet worden" },
   "mixing.stock": { label: "Stock is nu" },
-  "mixing.cold": { label: "Koude kraan geeft" },
-  "mixing.hot": { label: "Warme kraan geeft" },
+  "mixing.cold": { label: "Koude kraan" },
+  "mixing.hot": { label: "Warme kraan" },
   "mixing.mark": {
     label: "Maatstreepjes",
     why: "Op de maatcilinder, van het ene streepje tot het volgende. Leeg geldt 5 ml, of een kwart fluid ounce.",

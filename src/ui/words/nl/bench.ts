@@ -26,7 +26,7 @@ export const tempering = {
   sink: "Aflezen bij de spoelbak",
   sinkHint: "grote knoppen, en één druk legt de tijd vast",
   title: "De ontwikkelaar in zijn waterbad",
-  noTarget: "Vul eerst in welke temperatuur de ontwikkelaar moet krijgen.",
+  noTarget: "Vul eerst in wat hij moet worden.",
   hindered: (field: string) => `Verbeter eerst “${field}”, of vul het in.`,
   afresh:
     "Opnieuw begonnen: bij de metingen die hier stonden hoorde geen tijdstip. “Ongedaan maken” haalt ze terug.",

@@ -33,7 +33,7 @@ export const leafletCurve = {
 };
 
 export const temperingCurve = {
-  title: "Temperatuur in de loop van de tijd",
+  title: "Temperatuurverloop",
   across: "vanaf de eerste meting",
   up: temperatureIn,
   wanted: (temperature: string) => `${temperature} gewenst`,

@@ -84,7 +84,7 @@ export const fields = {
     label: "Met verse vullingen",
     why: "In plaats van een tijd: hoe vaak je bij elke vulling vers water kantelt, bijvoorbeeld 5, 10, 20.",
   },
-  "voice.detail": { label: "Hoeveel er gezegd wordt" },
+  "voice.detail": { label: "Hoeveel gezegd wordt" },
   "voice.rate": {
     label: "Tempo",
     why: "1 is zoals opgenomen; 0,8 is het langzaamst, 1,6 het snelst.",

@@ -25,13 +25,13 @@ export const language = {
 export const places = {
   "work-out": { name: "Uitrekenen", hint: "de tijd en het mengsel" },
   "walk-through": { name: "Doornemen", hint: "elke stap, bij licht" },
-  "lights-out": { name: "Licht uit", hint: "de sessie, op het gehoor" },
+  "lights-out": { name: "Licht uit", hint: "de sessie, op gehoor" },
   "write-up": { name: "Opschrijven", hint: "wat ervan kwam" },
 };
 
 export const greeting = {
   says: "Film in het donker, allebei je handen nat. Vul de pagina hieronder in, dan zegt een stem je wat je moet doen en wanneer.",
-  hear: "Ingieten beluisteren",
+  hear: "Hoor het ingieten",
   hearHint: "tien seconden, van het aftellen tot de eerste keer kantelen",
   hearing: "Luister…",
   notHeard: "Er kon hier geen geluid worden gestart.",

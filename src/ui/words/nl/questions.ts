@@ -57,7 +57,7 @@ export const more = {
 export const choices = {
   "tank.method": {
     inversion: "Met de hand kantelen",
-    twist: "Draaien aan de roerstaaf",
+    twist: "Roerstaaf draaien",
     rotary: "Trommel, draait steeds door",
     tray: "Schaal",
     hanger: "Vlakfilmhangers",
@@ -77,7 +77,7 @@ export const choices = {
     tones: "Alleen tonen",
   },
   "baths.*.clearing.times": {
-    "": "twee keer zo lang, zoals gewoonlijk",
+    "": "gewoonlijk twee keer zo lang",
     "2": "twee keer zo lang",
     "3": "drie keer zo lang",
   },

@@ -27,7 +27,7 @@ export const moves: { readonly [method in Method]: string } = {
 export const beforeRun = {
   noWorksheet: "De sessie volgt een werkkaart, en die van jou is nog niet volledig.",
   toWorkOut: "Naar “Uitrekenen”",
-  ahead: "Waar de stem je doorheen leidt",
+  ahead: "Wat je gaat doen",
   develop: (films: string, time: string, temperature: string, developer: string) =>
     `${films}: ${time} bij ${temperature} in ${developer}.`,
   films: (films: readonly string[]) => films.join(", "),
