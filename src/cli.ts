@@ -125,7 +125,7 @@ async function rendered(
   sources: () => Promise<Sources>,
 ): Promise<Ending> {
   const { trackSamples } = await import("./track/mix.ts");
-  const { mostSamples } = await import("./track/wav.ts");
+  const { mostSamples } = await import("./tones/wav.ts");
   const captions = out.toLowerCase().endsWith(".vtt");
   if (!captions && trackSamples(timeline, gap) > mostSamples) {
     return { status: 2, error: fault("OUT", out, "a session of at most 24 hours, waits included") };
@@ -157,7 +157,7 @@ async function wavPieces(
   sources: () => Promise<Sources>,
 ): Promise<Iterable<Uint8Array>> {
   const { mix, trackSamples } = await import("./track/mix.ts");
-  const { pcmOf, wavHeader } = await import("./track/wav.ts");
+  const { pcmOf, wavHeader } = await import("./tones/wav.ts");
   const { sampleRate } = await import("./tones/designs.ts");
   const opened = await sources();
   function* pieces() {

@@ -1,17 +1,21 @@
 // Wires the page to the world: storage, files, timers, sound, the address bar. Nothing is decided here.
-// Whatever sounds is fetched behind the first screen.
+// Whatever sounds is fetched behind the first screen. Past 200 lines because all the ports are here.
 import { signal } from "@preact/signals";
 import { render } from "preact";
-import type { Detail, Runs } from "./live/runs.ts";
+import type { BrowserRuns } from "./live/browser-runs.ts";
+import type { Detail } from "./live/runs.ts";
 import { languageOfVisit, languageStore } from "./logbook/language-store.ts";
 import { runStore } from "./logbook/run-store.ts";
+import { speakerStore } from "./logbook/speaker-store.ts";
 import { tankStore } from "./logbook/tank-store.ts";
+import { voiceStore } from "./logbook/voice-store.ts";
 import { worksheetStore } from "./logbook/worksheet-store.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
 import { Frame } from "./ui/frame.tsx";
 import { speak, withLateWords } from "./ui/language.ts";
 import { late } from "./ui/late.tsx";
 import { placeAt } from "./ui/place.ts";
+import { openSpeakers } from "./ui/speakers.ts";
 import { openWorkOut } from "./ui/work-out-state.ts";
 import "./ui/paper.css";
 import "./ui/frame.css";
@@ -53,10 +57,14 @@ async function begin(): Promise<void> {
   });
 
   const store = runStore();
+  const speakers = openSpeakers(
+    voiceStore(),
+    speakerStore(() => localStorage),
+  );
 
   /** One for the page's life: a run goes on whatever place is shown. */
-  let opened: Promise<Runs> | null = null;
-  function runs(): Promise<Runs> {
+  let opened: Promise<BrowserRuns> | null = null;
+  function runs(): Promise<BrowserRuns> {
     opened ??= import("./live/browser-runs.ts").then(({ browserRuns }) =>
       browserRuns(({ id, worksheet, timeline, run }, ended) => {
         const presses = run.presses();
@@ -69,7 +77,7 @@ async function begin(): Promise<void> {
           ended,
           note: "",
         });
-      }),
+      }, speakers.speaker),
     );
     return opened;
   }
@@ -84,6 +92,27 @@ async function begin(): Promise<void> {
     return unsaidWith({ compile: (await runs()).compile, after });
   });
 
+  const WhoSpeaks = late(async () => {
+    await idle;
+    const [{ whoSpeaksWith }, { browserRecorder }, { browserSynthesiser }, ports] =
+      await Promise.all([
+        import("./ui/who-speaks.tsx"),
+        import("./live/recorder.ts"),
+        import("./live/synthesiser.ts"),
+        runs(),
+      ]);
+    return whoSpeaksWith({
+      runs: ports,
+      sounds: ports.voice,
+      recorder: browserRecorder(),
+      synthesiser: browserSynthesiser(),
+      speakers,
+      saveFile,
+      chooseFile,
+      often,
+    });
+  });
+
   const root = document.getElementById("tankside");
   if (!root) throw new Error("the page has no place to show anything in");
   render(
@@ -91,6 +120,7 @@ async function begin(): Promise<void> {
       place={place}
       workOut={workOut}
       Unsaid={Unsaid}
+      WhoSpeaks={WhoSpeaks}
       languageStore={chosenLanguages}
       hearAPour={async () => {
         const [ports, { hearAPour }] = await Promise.all([runs(), import("./ui/taste.ts")]);
@@ -159,12 +189,22 @@ function keepAwake(on: boolean): void {
   lock = on ? (navigator.wakeLock?.request("screen").catch(() => null) ?? null) : null;
 }
 
-function saveFile(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+function saveFile(name: string, content: string | Uint8Array<ArrayBuffer>): void {
+  const type = typeof content === "string" ? "application/json" : "application/zip";
+  const url = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement("a");
   link.href = url;
   link.download = name;
   link.click();
   // The download has the blob by then; freed at once, some browsers save nothing.
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
+
+function chooseFile(accept: string): Promise<File | null> {
+  const chooser = Object.assign(document.createElement("input"), { type: "file", accept });
+  return new Promise((resolve) => {
+    chooser.addEventListener("change", () => resolve(chooser.files?.[0] ?? null));
+    chooser.addEventListener("cancel", () => resolve(null));
+    chooser.click();
+  });
 }

@@ -12,6 +12,8 @@ const BED_SECONDS = 4;
 const FADE = 0.01;
 
 export interface BrowserPlayer extends Player {
+  /** As `play`, but from sources other than the player's own. */
+  playFrom(other: Sources, cue: Cue, at: number): { stop(): void };
   close(): void;
 }
 
@@ -23,8 +25,8 @@ export function openBrowserPlayer(context: AudioContext, sources: Sources): Brow
   bed.start();
   const tones = new Map<string, AudioBuffer>();
 
-  function bufferOf(cue: Cue): AudioBuffer {
-    const sound = soundOf(cue, sources);
+  function bufferOf(cue: Cue, from: Sources): AudioBuffer {
+    const sound = soundOf(cue, from);
     const key = cue.channel === "tone" ? `${cue.sounds[0]} ${sound.length}` : null;
     const known = key === null ? undefined : tones.get(key);
     if (known !== undefined) return known;
@@ -57,7 +59,8 @@ export function openBrowserPlayer(context: AudioContext, sources: Sources): Brow
 
   return {
     now: () => context.currentTime,
-    play: (cue, at) => start(bufferOf(cue), at),
+    play: (cue, at) => start(bufferOf(cue, sources), at),
+    playFrom: (other, cue, at) => start(bufferOf(cue, other), at),
     answerPress: () => void start(press, context.currentTime),
     close() {
       bed.stop();

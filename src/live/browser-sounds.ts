@@ -7,6 +7,7 @@ import type { Sources } from "../timeline/sound.ts";
 import { type Kit, openKit } from "../tones/kit.ts";
 import type { Language } from "../units/language.ts";
 import { openPack, type Pack, type PackIndex } from "../voice/pack.ts";
+import { noClips, type OwnClips, phraseOf } from "../voice/speaker.ts";
 import { openStretch, type Stretch } from "../voice/stretch.ts";
 import { keptBytes } from "./kept-bytes.ts";
 
@@ -46,10 +47,17 @@ async function fetchPack(language: Language) {
   return { index, packBytes };
 }
 
-/** The samples of a pack and a kit, phrases stretched to `rate`. */
-export function sourcesAt({ pack, kit, stretch }: Sounds, rate: number): Sources {
+/**
+ * The samples of a pack and a kit, phrases stretched to `rate`.
+ * @param own clips that say the sentences they can say whole, as in the lengths compiled with.
+ */
+export function sourcesAt(
+  { pack, kit, stretch }: Sounds,
+  rate: number,
+  own: OwnClips = noClips,
+): Sources {
   return {
-    phrase: (text) => stretch(pack.decode(text), rate),
+    phrase: (text, sentence) => stretch(phraseOf(text, sentence, own, pack.decode), rate),
     tone: (name) => kit.samples(name),
   };
 }

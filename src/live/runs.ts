@@ -15,6 +15,8 @@ export interface Session {
   readonly timeline: Timeline;
   /** How much is said from here on. */
   readonly detail: Detail;
+  /** Whether the voice of the device has failed, and the bundled one speaks from then on. */
+  readonly tookOver?: boolean;
   readonly run: LiveRun;
 }
 

@@ -1,6 +1,6 @@
 // A tempering worked out in; its lines and its advice out: how it cools, when it is there, what to do.
-// Apart from the sum itself, because each number here is rounded to what can be trusted of it; past 200
-// lines because each line and each piece of advice has figures of its own.
+// Apart from the sum itself, because each number here is rounded to what can be trusted of it.
+// Past 200 lines because each line and each piece of advice has figures of its own.
 import { temperatureAfter } from "../trade/drift.ts";
 import { bathFor, iceFor, meltingDegrees } from "../trade/ice.ts";
 import type { Fitted, Reach } from "../trade/tempering.ts";
@@ -105,7 +105,7 @@ function reachLines(
     {
       label: says.reached({ temperature: writes.temperature(wish.target) }),
       expression: `${says.reachedSum({ sum, range })}${onTheWall(words, plan, reach.at)}`,
-      result: says.about({ time: about(reach.at) }),
+      result: reach.at > day ? says.muchLater : says.about({ time: about(reach.at) }),
     },
   ];
 }
@@ -227,9 +227,12 @@ function asksIce({ wish, target }: TemperingPlan, settles: number): boolean {
   return target < settles && wish.bathVolume === undefined;
 }
 
+/** Seconds. */
+const day = 86_400;
+
 /** `"much later"` past a day. */
 function aboutTime({ tempering }: AsideWords, seconds: number): string {
-  return seconds > 86_400 ? tempering.muchLater : writeAboutTime(seconds);
+  return seconds > day ? tempering.muchLater : writeAboutTime(seconds);
 }
 
 function onTheWall({ tempering }: AsideWords, { wish }: TemperingPlan, seconds: number): string {

@@ -135,7 +135,7 @@ function fillsExpression(
   const seconds = (time: number) => `${writes.number(time, 1)} s`;
   const pouring = pouringSeconds(worksheet);
   const says = {
-    fills: writes.list(fills.map(String)),
+    fills: fills.join(", "),
     inversion: seconds(washInversion(worksheet)),
     sum: fills.map((inversions) => seconds(fillSeconds(worksheet, inversions))).join(" + "),
   };

@@ -31,7 +31,10 @@ export interface ScriptSource {
   readonly slots: { readonly [slot: string]: SlotWords };
   /** What the steps without a bath are called. */
   readonly titles: { readonly [step: string]: string };
-  /** What is written beside the spoken words, on a sheet or in captions, numbers in figures. */
+  /**
+   * What is written beside the spoken words, on a sheet or in captions, numbers in figures. Where a
+   * count `n` of one kind is written another way, its plural category stands behind the key.
+   */
   readonly written: { readonly [key: string]: string };
   readonly sentences: { readonly [key: string]: Sentence };
 }
@@ -105,7 +108,8 @@ export function openScript(source: ScriptSource, cardinal: (n: number) => string
       });
     },
     write(key, slots = {}) {
-      const written = source.written[key];
+      const one = typeof slots.n === "number" ? `${key}.${plurals.select(slots.n)}` : key;
+      const written = source.written[one] ?? source.written[key];
       if (written === undefined) throw new Error(`Nothing is written for "${key}".`);
       return written.replace(/\{(\w+)\}/g, (_, slot: string) => {
         const value = slots[slot];
@@ -118,19 +122,25 @@ export function openScript(source: ScriptSource, cardinal: (n: number) => string
 
 /** Every distinct phrase that `say` can return, in the order of the script: what a pack must hold. */
 export function everyPhrase(script: Script): readonly string[] {
-  const all = new Set<string>();
+  return [...phraseLimits(script).keys()];
+}
+
+/** The same phrases, each with the longest time that the script allows a sentence with it, seconds. */
+export function phraseLimits(script: Script): ReadonlyMap<string, number> {
+  const all = new Map<string, number>();
   for (const [key, sentence] of Object.entries(script.source.sentences)) {
-    for (const form of forms) {
+    for (const [place, form] of forms.entries()) {
       for (const [i, phrase] of phrases(sentence[form]).entries()) {
         for (const slots of fillings(phrase, script.source)) {
           const first = fillings(sentence[form], script.source)[0] ?? {};
           const said = script.say(key, form, { ...first, ...slots })[i];
-          if (said !== undefined) all.add(said);
+          const within = Math.max(sentence.within[place] ?? 0, all.get(said ?? "") ?? 0);
+          if (said !== undefined) all.set(said, within);
         }
       }
     }
   }
-  return [...all];
+  return all;
 }
 
 function phrases(sentence: string): readonly string[] {

@@ -6,7 +6,8 @@ import type { Cue } from "./score.ts";
 
 /** Where the samples come from, 24 kHz mono; phrases already at the timeline's rate of speech. */
 export interface Sources {
-  phrase(text: string): Float32Array;
+  /** @param sentence all the phrases of the cue that this one is of: one voice says them all. */
+  phrase(text: string, sentence: readonly string[]): Float32Array;
   tone(name: ToneName): Float32Array;
 }
 
@@ -20,7 +21,7 @@ export function soundOf(cue: Cue, sources: Sources): Float32Array {
   const sound = new Float32Array(samples);
   let at = 0;
   for (const text of cue.sounds) {
-    const phrase = sources.phrase(text);
+    const phrase = sources.phrase(text, cue.sounds);
     if (at < samples) sound.set(phrase.subarray(0, samples - at), at);
     at += phrase.length + breathSamples;
   }

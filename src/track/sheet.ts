@@ -27,7 +27,9 @@ function sectionLines(section: Section, i: number, script: Script): readonly str
   const marks = [
     ...section.moments.flatMap((moment, at) => momentLine(moment, at, section.moments, script)),
     ...section.cues.flatMap((cue) =>
-      cue.says === undefined ? [] : [{ at: Math.floor(cue.at), order: 1, text: `“${cue.says}”` }],
+      cue.says === undefined
+        ? []
+        : [{ at: Math.floor(cue.at), order: 1, text: script.write("said", { words: cue.says }) }],
     ),
   ].toSorted((a, b) => a.at - b.at || a.order - b.order);
   const dark = section.dark ? ` (${script.write("dark")})` : "";
@@ -41,7 +43,7 @@ function sectionLines(section: Section, i: number, script: Script): readonly str
         : wrapped(text, TIME, TIME),
     ),
     ...section.left.flatMap(({ wanted, why }) =>
-      wrapped(`${script.write("left")}: “${wanted}” ${why}`, 2, 4),
+      wrapped(`${script.write("left")}: ${script.write("said", { words: wanted })} ${why}`, 2, 4),
     ),
   ];
 }

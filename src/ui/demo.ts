@@ -1,6 +1,8 @@
 // Two worksheets to begin from: the volunteers' darkroom in the old fog-signal house at Gullrock
 // Light. All of it is invented, and none of it is used outside these two.
 import type { Worksheet } from "../plan/worksheet.ts";
+import type { Language } from "../units/language.ts";
+import type { FirstWords } from "./words/words.ts";
 
 const gullrock: Worksheet = {
   tankside: 1,
@@ -77,3 +79,50 @@ const foghorn: Worksheet = {
 
 export const demos = { gullrock, foghorn } as const;
 export type DemoId = keyof typeof demos;
+
+/** The same two where leaflets are in °C, with the round figures that such leaflets have. */
+const inCelsius: { readonly [id in DemoId]: Worksheet } = {
+  gullrock: {
+    ...gullrock,
+    developer: {
+      ...gullrock.developer,
+      leaflet: [
+        { temperature: { c: 18 }, time: "12:00" },
+        { temperature: { c: 20 }, time: "10:00" },
+        { temperature: { c: 22 }, time: "8:15" },
+        { temperature: { c: 24 }, time: "7:00" },
+      ],
+      temperature: { c: 20.5 },
+    },
+  },
+  foghorn: {
+    ...foghorn,
+    developer: {
+      ...foghorn.developer,
+      leaflet: [
+        { temperature: { c: 20 }, time: "9:30" },
+        { temperature: { c: 22 }, time: "8:00" },
+      ],
+      temperature: { c: 20.3 },
+    },
+    mixing: { target: { c: 20 }, stock: { c: 23 }, cold: { c: 14 }, hot: { c: 42 } },
+    tempering: {
+      target: { c: 20 },
+      bath: { c: 19 },
+      bathVolume: { ml: 4000 },
+      began: "19:05",
+      readings: [
+        { at: "0:00", temperature: { c: 24 } },
+        { at: "3:00", temperature: { c: 22.6 } },
+        { at: "6:00", temperature: { c: 21.6 } },
+      ],
+    },
+  },
+};
+
+/** What a person of that language would have written; English is at home with °F. */
+export function demoIn(language: Language, id: DemoId, says: FirstWords["demo"]): Worksheet {
+  const worksheet = language === "en" ? demos[id] : inCelsius[id];
+  const { title, tank } = says[id];
+  return { ...worksheet, title, tank: { ...worksheet.tank, label: tank } };
+}

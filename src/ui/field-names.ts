@@ -5,6 +5,7 @@ import type { Fault } from "../plan/faults.ts";
 import { mayIn } from "../plan/words/fault-words.ts";
 import { type FieldPattern, isRowList, patternOf, rowOf } from "./fields.ts";
 import { planWords, words } from "./language.ts";
+import { units } from "./read-field.ts";
 
 interface FieldWords {
   readonly label: string;
@@ -40,6 +41,9 @@ export function mayOf(english: string): string {
   return mayIn(planWords.value, { may: english });
 }
 
+/** Of the measures that a file writes as `{ "c": 20 }`. */
+const signs = { ...units.temperature, ...units.volume };
+
 /**
  * A sentence of the checker's with its paths turned into names, and what only a file may hold into
  * what may be typed: `tank.room` into “The room”, `{ "c": 20 }` into 20 °C.
@@ -47,7 +51,10 @@ export function mayOf(english: string): string {
 export function withNames(sentence: string): string {
   const { rows, names } = words.value;
   return sentence
-    .replace(/\{ "c": (\d+) \}/g, "$1 °C")
+    .replace(
+      /\{ "(c|f|ml|flOz)": (\d+) \}/g,
+      (_, unit: keyof typeof signs, size) => `${size} ${signs[unit]}`,
+    )
     .replaceAll(
       '"exposureIndex"',
       names.quoted(wordsOf("developer.leaflet[0].exposureIndex").label),

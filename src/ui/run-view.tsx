@@ -86,6 +86,7 @@ export function RunView({ session, ports }: Props) {
           </>
         )}
       </button>
+      {session.tookOver && !dark && <p class="guided-told">{lateWords.value.duringRun.tookOver}</p>}
       {screen.kind === "over" && (
         <p class="guided-over">
           <button type="button" onClick={ports.toWriteUp}>

@@ -8,7 +8,7 @@ import type { Aside } from "../plan/asides.ts";
 import { readWorksheetText } from "../plan/read-worksheet.ts";
 import type { AsideWords } from "../plan/words/words.ts";
 import { type Language, languageNames } from "../units/language.ts";
-import { type DemoId, demos } from "./demo.ts";
+import { type DemoId, demoIn } from "./demo.ts";
 import { blankRow, type Change, changed, type Draft } from "./draft.ts";
 import { draftOf, emptyDraft } from "./draft-of.ts";
 import { faultInFile } from "./field-names.ts";
@@ -82,22 +82,27 @@ const PRESS = 250;
 /** Typing is kept after so long a pause, ms. */
 const KEEP_AFTER = 400;
 
+/** A worksheet from Gullrock Light, as the language in force would have it. */
+function demoDraft(id: DemoId): Draft {
+  const worksheet = demoIn(language.value, id, words.value.demo);
+  return inLanguage(draftOf(worksheet), language.value);
+}
+
 /** Opens what was kept, or the practice worksheet where nothing was. */
 export async function openWorkOut(ports: Ports): Promise<WorkOut> {
   const found = await ports.store.load();
-  const practice = () => inLanguage(draftOf(demos.gullrock), language.value);
   switch (found.kind) {
     case "found":
       return makeWorkOut(found.texts, null, ports);
     case "nothing":
       return makeWorkOut(
-        practice(),
+        demoDraft("gullrock"),
         told(() => words.value.notices.practice),
         ports,
       );
     case "refused":
       return makeWorkOut(
-        practice(),
+        demoDraft("gullrock"),
         told(() => words.value.notices.notKept),
         ports,
       );
@@ -215,7 +220,7 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
       put(inLanguage(draft.value, next), () => words.value.language.voiceToo(languageNames[next]));
     },
     startDemo(id) {
-      put(inLanguage(draftOf(demos[id]), language.value), () => words.value.notices.demo);
+      put(demoDraft(id), () => words.value.notices.demo);
     },
     startEmpty() {
       put(inLanguage(emptyDraft(), language.value), () => words.value.notices.empty);

@@ -39,9 +39,11 @@ export interface WorkOutPlaceProps extends GreetingProps {
   readonly workOut: WorkOut;
   /** What the voice will leave out: a part that brings its own ports. */
   readonly Unsaid?: ComponentType | undefined;
+  /** Who speaks on this device: another such part. */
+  readonly WhoSpeaks?: ComponentType | undefined;
 }
 
-export function WorkOutPlace({ workOut, hearAPour, Unsaid }: WorkOutPlaceProps) {
+export function WorkOutPlace({ workOut, hearAPour, Unsaid, WhoSpeaks }: WorkOutPlaceProps) {
   return (
     <WorkOutProvider value={workOut}>
       <Greeting hearAPour={hearAPour} />
@@ -66,6 +68,7 @@ export function WorkOutPlace({ workOut, hearAPour, Unsaid }: WorkOutPlaceProps) 
             <Choice path="voice.detail" width="middling" />
             <Field path="voice.rate" />
           </div>
+          {WhoSpeaks && <WhoSpeaks />}
           {Unsaid && <Unsaid />}
         </Question>
         <Question id="safety" asks={words.value.questions.safety}>

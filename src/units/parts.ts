@@ -15,6 +15,22 @@ export type DilutionReading = Reading<{ readonly dilution: Dilution }>;
 /** Undiluted. */
 export const stockItself: Dilution = { stock: 1, water: 0 };
 
+/** What people call it, in the languages of the page; a worksheet holds the first. */
+const undiluted = [
+  "stock",
+  "undiluted",
+  "unverdünnt",
+  "vorratslösung",
+  "sin diluir",
+  "pur",
+  "non dilué",
+  "puro",
+  "non diluito",
+  "solução-mãe",
+  "não diluído",
+  "onverdund",
+];
+
 /** Most parts of either. */
 const mostParts = 10_000;
 
@@ -23,12 +39,12 @@ export const dilutionPattern = /^(?:stock|\d{1,5}(?:\.\d{1,4})? ?\+ ?\d{1,5}(?:\
 
 export const dilutionMay = '"stock", or parts of stock plus parts of water such as "1+3"';
 
-/** Reads `"stock"`, `"1+3"`, `"1+1.5"`. `"1:4"` is refused: some mean 1+4 by it, others 1+3. */
+/** Reads `"stock"` or another word for it, `"1+3"`, `"1+1.5"`. `"1:4"` is refused: some mean 1+4 by it, others 1+3. */
 export function readDilution(typed: string): DilutionReading {
   const plain = plainText(typed, dilutionMay);
   if (plain.kind === "unread") return plain;
   const text = plain.text.replaceAll(",", ".");
-  if (text === "stock") return { kind: "read", dilution: stockItself };
+  if (undiluted.includes(text.toLowerCase())) return { kind: "read", dilution: stockItself };
   const [, part, whole] = /^(\d+) ?[:/] ?(\d+)$/.exec(text) ?? [];
   if (part !== undefined && whole !== undefined) {
     const rest = Number(whole) - Number(part);

@@ -6,7 +6,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "no
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gain } from "../../src/tones/loudness.ts";
-import { pcmOf, wavHeader } from "../../src/track/wav.ts";
+import { pcmOf, wavHeader } from "../../src/tones/wav.ts";
 import { openPack } from "../../src/voice/pack.ts";
 import { level, water } from "../voice/water.ts";
 import { packBytes, packIndex } from "./sessions.ts";

@@ -2,8 +2,8 @@
 
 import { sampleRate } from "../../src/tones/designs.ts";
 import { openKit } from "../../src/tones/kit.ts";
+import { pcmOf } from "../../src/tones/wav.ts";
 import { mix } from "../../src/track/mix.ts";
-import { pcmOf } from "../../src/track/wav.ts";
 import { openPack } from "../../src/voice/pack.ts";
 import { compiler, kitBytes, kitIndex, packBytes, packIndex, sessionOf } from "./sessions.ts";
 import type { Table } from "./table.ts";

@@ -16,7 +16,8 @@ function chromiumPath(): string {
   return found;
 }
 
-export function launchChromium(): Promise<Browser> {
+/** @param more flags of its own for a test that wants them. */
+export function launchChromium(more: readonly string[] = []): Promise<Browser> {
   return chromium.launch({
     executablePath: chromiumPath(),
     args: [
@@ -29,6 +30,7 @@ export function launchChromium(): Promise<Browser> {
       "--disable-component-update",
       "--disable-sync",
       "--autoplay-policy=no-user-gesture-required",
+      ...more,
     ],
     // Muted counts as silent, and a silent page is slowed.
     ignoreDefaultArgs: ["--mute-audio"],

@@ -10,10 +10,10 @@ export interface Stage {
 }
 
 /** Filled before the first test begins. */
-export function setStage(): Stage {
+export function setStage(flags: readonly string[] = []): Stage {
   const stage: { -readonly [part in keyof Stage]?: Stage[part] } = {};
   beforeAll(async () => {
-    [stage.browser, stage.served] = await Promise.all([launchChromium(), serveDist()]);
+    [stage.browser, stage.served] = await Promise.all([launchChromium(flags), serveDist()]);
   }, 60_000);
   afterAll(async () => {
     await stage.browser?.close();

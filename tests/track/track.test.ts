@@ -2,11 +2,11 @@ import { describe, expect, test } from "vitest";
 import type { Cue } from "../../src/timeline/score.ts";
 import { type Sources, soundOf } from "../../src/timeline/sound.ts";
 import { sampleRate } from "../../src/tones/designs.ts";
+import { pcmOf, wavHeader } from "../../src/tones/wav.ts";
 import { captionsOf } from "../../src/track/captions.ts";
 import { layOut } from "../../src/track/layout.ts";
 import { mix, trackSamples } from "../../src/track/mix.ts";
 import { sheetOf } from "../../src/track/sheet.ts";
-import { pcmOf, wavHeader } from "../../src/track/wav.ts";
 import { gullrock } from "../plan/worksheets.ts";
 import { compiled, english } from "../timeline/scene.ts";
 

@@ -5,6 +5,8 @@ describe("a dilution", () => {
   test.each([
     ["stock", { stock: 1, water: 0 }, "stock"],
     ["Stock", { stock: 1, water: 0 }, "stock"],
+    ["Unverdünnt", { stock: 1, water: 0 }, "stock"],
+    ["pur", { stock: 1, water: 0 }, "stock"],
     ["1+3", { stock: 1, water: 3 }, "1+3"],
     ["1 + 3", { stock: 1, water: 3 }, "1+3"],
     ["1+1.5", { stock: 1, water: 1.5 }, "1+1.5"],

@@ -8,10 +8,22 @@ import type { AllWords, AsideSentences, AsideWords, FirstSentences, PlanWords } 
 type Fetched<Sentences> = { readonly [language in Language]?: () => Promise<Sentences> };
 
 /** One line a language: `de: async () => (await import("./de/first.ts")).first`. */
-const firstIn: Fetched<FirstSentences> = {};
+const firstIn: Fetched<FirstSentences> = {
+  de: async () => (await import("./de/first.ts")).first,
+  es: async () => (await import("./es/first.ts")).first,
+  fr: async () => (await import("./fr/first.ts")).first,
+  it: async () => (await import("./it/first.ts")).first,
+  pt: async () => (await import("./pt/first.ts")).first,
+};
 
 /** The same of `asides.ts`. */
-const asidesIn: Fetched<AsideSentences> = {};
+const asidesIn: Fetched<AsideSentences> = {
+  de: async () => (await import("./de/asides.ts")).asides,
+  es: async () => (await import("./es/asides.ts")).asides,
+  fr: async () => (await import("./fr/asides.ts")).asides,
+  it: async () => (await import("./it/asides.ts")).asides,
+  pt: async () => (await import("./pt/asides.ts")).asides,
+};
 
 /** Languages whose sentences are there, English the first of them. */
 export const writtenLanguages: readonly Language[] = [

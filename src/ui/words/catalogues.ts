@@ -35,11 +35,30 @@ const inEnglish: Screens = {
   late: async () => (await import("./en/late.ts")).late,
 };
 
-/**
- * Two lines a language: `de: { first: async () => (await import("./de/first.ts")).first, late: … }`. One
- * that is not here has not been written yet.
- */
-const screensIn: { readonly [language in Language]?: Screens } = { en: inEnglish };
+/** One that is not here has not been written yet. */
+const screensIn: { readonly [language in Language]?: Screens } = {
+  en: inEnglish,
+  de: {
+    first: async () => (await import("./de/first.ts")).first,
+    late: async () => (await import("./de/late.ts")).late,
+  },
+  es: {
+    first: async () => (await import("./es/first.ts")).first,
+    late: async () => (await import("./es/late.ts")).late,
+  },
+  fr: {
+    first: async () => (await import("./fr/first.ts")).first,
+    late: async () => (await import("./fr/late.ts")).late,
+  },
+  it: {
+    first: async () => (await import("./it/first.ts")).first,
+    late: async () => (await import("./it/late.ts")).late,
+  },
+  pt: {
+    first: async () => (await import("./pt/first.ts")).first,
+    late: async () => (await import("./pt/late.ts")).late,
+  },
+};
 
 /** Comes with the page. */
 export const usualFirst: FirstOfAll = { screens: first, plan: english };

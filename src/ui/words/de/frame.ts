@@ -70,3 +70,9 @@ export const notices = {
   undone: "Rückgängig gemacht.",
   redone: "Wiederholt.",
 };
+
+/** What stands in the worksheets from Gullrock Light. */
+export const demo = {
+  gullrock: { title: "Gullrock Light, Donnerstagabend", tank: "Stahldose, zwei Spiralen" },
+  foghorn: { title: "Foghorn 400, eine Blende unter", tank: "Stahldose, eine Spirale" },
+};

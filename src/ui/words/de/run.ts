@@ -71,6 +71,8 @@ export const duringRun = {
   waiting: "Drücken",
   waitingFor: (title: string) => `dann beginnt: ${title}`,
   said: "Was gesagt wurde",
+  tookOver:
+    "Die Stimme dieses Geräts hat zweimal hintereinander versagt: Von hier an spricht die Stimme, die mit Tankside kommt.",
   over: "Fertig",
   overHint: "Der Film hängt. Was getan wurde, steht unter „Aufschreiben“.",
   toWriteUp: "Zu „Aufschreiben“",

@@ -50,6 +50,7 @@ export const walk = {
   from: (time: string) => `ab ${time}`,
   left: (count: number) => (count === 1 ? "1 Satz ausgelassen" : `${count} Sätze ausgelassen`),
   leftWhy: "Was zwischen den Signalen keinen Platz fand, und warum.",
+  nothingLeft: "Alles, was gesagt werden soll, findet Platz.",
 };
 
 export const score = {

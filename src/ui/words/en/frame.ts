@@ -67,3 +67,9 @@ export const notices = {
   undone: "Undone.",
   redone: "Done again.",
 };
+
+/** What stands in the worksheets from Gullrock Light. */
+export const demo = {
+  gullrock: { title: "Gullrock Light, Thursday evening", tank: "two-reel steel" },
+  foghorn: { title: "Foghorn 400, one stop under", tank: "one-reel steel" },
+};

@@ -68,7 +68,7 @@ export const choices = {
     "": "as it usually does",
     drain: "down the drain",
     waste: "to the waste vessel",
-    return: "back into its bottle",
+    return: "back into its vessel",
   },
   "voice.detail": {
     "": "As usual",

@@ -70,6 +70,8 @@ export const duringRun = {
   waiting: "Press",
   waitingFor: (title: string) => `to begin: ${title}`,
   said: "What was said",
+  tookOver:
+    "This device’s voice failed twice in a row: the voice that comes with Tankside speaks from here on.",
   over: "Done",
   overHint: "The film is hanging. What was done is in Write up.",
   toWriteUp: "Go to Write up",

@@ -87,7 +87,7 @@ export const turnsInScore: { readonly [method in Method]: (count: number) => str
   inversion: (count) => `invert ${count}`,
   twist: (count) => `twist ${count}`,
   rotary: (count) => `turn ${count}`,
-  tray: (count) => `rock ${count}`,
+  tray: (count) => `shuffle ${count}`,
   hanger: (count) => `lift ${count}`,
 };
 
@@ -98,7 +98,7 @@ export const turnsInWords: { readonly [method in Method]: (count: number) => str
   inversion: (count) => `invert ${times(count)}`,
   twist: (count) => `twist ${times(count)}`,
   rotary: (count) => `turn the drum ${times(count)}`,
-  tray: (count) => `rock the tray ${times(count)}`,
+  tray: (count) => `shuffle ${times(count)}`,
   hanger: (count) => `lift and tilt ${times(count)}`,
 };
 

@@ -69,3 +69,9 @@ export const notices = {
   undone: "Deshecho.",
   redone: "Rehecho.",
 };
+
+/** What stands in the worksheets from Gullrock Light. */
+export const demo = {
+  gullrock: { title: "Gullrock Light, jueves por la tarde", tank: "acero, dos espirales" },
+  foghorn: { title: "Foghorn 400, un paso menos de luz", tank: "acero, una espiral" },
+};

@@ -68,7 +68,7 @@ export const choices = {
     "": "adonde suele",
     drain: "al desagüe",
     waste: "al bidón de residuos",
-    return: "de vuelta a su botella",
+    return: "de vuelta a su recipiente",
   },
   "voice.detail": {
     "": "Como siempre",

@@ -70,6 +70,8 @@ export const duringRun = {
   waiting: "Pulsa",
   waitingFor: (title: string) => `para empezar: ${title}`,
   said: "Lo que se ha dicho",
+  tookOver:
+    "La voz de este dispositivo ha fallado dos veces seguidas: desde aquí habla la voz que viene con Tankside.",
   over: "Listo",
   overHint: "La película está colgada. Lo que se ha hecho está en «Anotar».",
   toWriteUp: "Ir a Anotar",

@@ -46,6 +46,7 @@ export const walk = {
   from: (time: string) => `desde ${time}`,
   left: (count: number) => (count === 1 ? "1 frase omitida" : `${count} frases omitidas`),
   leftWhy: "Lo que no ha encontrado sitio entre las señales, y por qué.",
+  nothingLeft: "Todo lo que hay que decir encuentra su sitio.",
 };
 
 export const score = {

@@ -70,3 +70,9 @@ export const notices = {
   undone: "Annullato.",
   redone: "Rifatto.",
 };
+
+/** What stands in the worksheets from Gullrock Light. */
+export const demo = {
+  gullrock: { title: "Gullrock Light, giovedì sera", tank: "acciaio, due spirali" },
+  foghorn: { title: "Foghorn 400, uno stop in meno", tank: "acciaio, una spirale" },
+};

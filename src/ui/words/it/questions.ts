@@ -75,7 +75,7 @@ export const choices = {
     "": "dove va di solito",
     drain: "nello scarico",
     waste: "nel bidone degli esausti",
-    return: "di nuovo nella sua bottiglia",
+    return: "di nuovo nel suo recipiente",
   },
   "voice.detail": {
     "": "Come di solito",

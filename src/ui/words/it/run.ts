@@ -70,6 +70,8 @@ export const duringRun = {
   waiting: "Premi",
   waitingFor: (title: string) => `per cominciare: ${title}`,
   said: "Che cosa è stato detto",
+  tookOver:
+    "La voce di questo dispositivo ha fallito due volte di seguito: da qui in poi parla la voce che viene con Tankside.",
   over: "Fatto",
   overHint: "La pellicola è appesa. Quello che hai fatto è in «Annota».",
   toWriteUp: "Vai a «Annota»",

@@ -46,6 +46,7 @@ export const walk = {
   from: (time: string) => `da ${time}`,
   left: (count: number) => (count === 1 ? "1 frase omessa" : `${count} frasi omesse`),
   leftWhy: "Quello che non ha trovato posto fra i segnali, e perché.",
+  nothingLeft: "Tutto ciò che va detto trova posto.",
 };
 
 export const score = {
