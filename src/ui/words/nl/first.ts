@@ -5,10 +5,11 @@ import { hands, latePart, mixing, paste, tanks, tempering } from "./bench.ts";
 import { benchFields } from "./bench-fields.ts";
 import { faults, names } from "./faults.ts";
 import { fields } from "./fields.ts";
-import { frame, greeting, language, notices, places, sheet } from "./frame.ts";
+import { demo, frame, greeting, language, notices, places, sheet } from "./frame.ts";
 import { cautions, choices, more, questions, rows } from "./questions.ts";
 
 export const first = {
+  demo,
   frame,
   language,
   places,

@@ -67,3 +67,9 @@ export const notices = {
   undone: "Ongedaan gemaakt.",
   redone: "Opnieuw gedaan.",
 };
+
+/** What stands in the worksheets from Gullrock Light. */
+export const demo = {
+  gullrock: { title: "Gullrock Light, donderdagavond", tank: "staal, twee spiralen" },
+  foghorn: { title: "Foghorn 400, één stop onderbelicht", tank: "staal, één spiraal" },
+};

@@ -70,6 +70,8 @@ export const duringRun = {
   waiting: "Druk",
   waitingFor: (title: string) => `dan begint: ${title}`,
   said: "Wat er gezegd is",
+  tookOver:
+    "De stem van dit apparaat liet het twee keer achter elkaar afweten: vanaf hier spreekt de stem die bij Tankside hoort.",
   over: "Klaar",
   overHint: "De film hangt. Wat er gedaan is, staat in “Opschrijven”.",
   toWriteUp: "Naar “Opschrijven”",
