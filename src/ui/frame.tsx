@@ -9,7 +9,6 @@ import { language, words } from "./language.ts";
 import { LanguageChoice } from "./language-choice.tsx";
 import { Mark } from "./mark.tsx";
 import { type PlaceId, type PlaceProps, placeIds } from "./place.ts";
-import { writtenIn } from "./words/catalogues.ts";
 import { WorkOutPlace, type WorkOutPlaceProps } from "./work-out.tsx";
 
 type LaterPlace = Exclude<PlaceId, "work-out">;
@@ -33,7 +32,7 @@ export function Frame({ place, fetches, languageStore, ...workOutProps }: FrameP
     if (arrived.current !== here) heading.current?.focus();
     arrived.current = here;
   }, [here, title]);
-  const spoken = writtenIn(language.value);
+  const spoken = language.value;
   useLayoutEffect(() => {
     document.documentElement.lang = spoken;
     document.documentElement.dir = directionOf(spoken);

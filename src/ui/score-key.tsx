@@ -91,9 +91,10 @@ const signsOf = ({
   ],
 ];
 
-export function ScoreKey() {
+/** @param open from the start, as on paper, where nothing can be opened. */
+export function ScoreKey({ open = false }) {
   return (
-    <details class="score-key">
+    <details class="score-key" open={open}>
       <summary>{lateWords.value.score.key}</summary>
       <ul class="score">
         {signsOf(lateWords.value.score).map(([key, sign]) => (

@@ -125,7 +125,10 @@ describe("in a language of marks, no place shows a word of its own", () => {
         throw new Error("no sound to be had");
       },
     };
-    await shownIn(walkThroughWith(runs), demos.foghorn);
+    await shownIn(
+      walkThroughWith(runs, () => {}),
+      demos.foghorn,
+    );
     const own = [...named(demos.foghorn), ...scripted(demos.foghorn)];
     for (const step of within(screen.getByRole("navigation")).getAllByRole("button")) {
       await act(() => {
@@ -141,7 +144,10 @@ describe("in a language of marks, no place shows a word of its own", () => {
     await settled();
     expectMarked(own, 10);
     cleanup();
-    await shownIn(walkThroughWith(runs), null);
+    await shownIn(
+      walkThroughWith(runs, () => {}),
+      null,
+    );
     expectMarked([], 1);
   });
 

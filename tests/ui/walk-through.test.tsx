@@ -68,8 +68,12 @@ function world({ refuses = 0, mute = false }: { refuses?: number; mute?: boolean
   return { runs, heard, current };
 }
 
-async function shown(runs: Runs, worksheet: Worksheet | null = demos.gullrock) {
-  const Walk = walkThroughWith(runs);
+async function shown(
+  runs: Runs,
+  worksheet: Worksheet | null = demos.gullrock,
+  print: () => void = () => {},
+) {
+  const Walk = walkThroughWith(runs, print);
   const plan = worksheet && planOf(worksheet);
   const page = render(<Walk worksheet={signal(worksheet)} plan={signal(plan)} />);
   await act(async () => {});
@@ -279,5 +283,24 @@ describe("hearing a step", () => {
     expect(screen.getByRole("link", { name: walkWords.lightsOut }).getAttribute("href")).toBe(
       "#lights-out",
     );
+  });
+});
+
+describe("the score on paper", () => {
+  test("holds every step and the key to its signs, and the page comes back after it", async () => {
+    const print = vi.fn(() => {
+      window.dispatchEvent(new Event("beforeprint"));
+    });
+    await shown(world().runs, demos.gullrock, print);
+    const named = steps().getAllByRole("button").length;
+    expect(named).toBeGreaterThan(8);
+    await press(walkWords.print);
+    expect(print).toHaveBeenCalledTimes(1);
+    expect(screen.getAllByRole("heading", { level: 2 })).toHaveLength(named);
+    expect(document.querySelector<HTMLDetailsElement>("details.score-key")?.open).toBe(true);
+    await act(async () => {
+      window.dispatchEvent(new Event("afterprint"));
+    });
+    expect(screen.getAllByRole("heading", { level: 2 })).toHaveLength(1);
   });
 });

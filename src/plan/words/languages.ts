@@ -1,46 +1,42 @@
 // A language in, the plan's words in it out, fetched when asked for.
-// Alone, because this table is all that the program knows of which languages have been written.
+// Alone, because a bundler follows only the imports that stand written out.
 import type { Language } from "../../units/language.ts";
 import { writingIn } from "../../units/writing.ts";
 import { english } from "./english.ts";
 import type { AllWords, AsideSentences, AsideWords, FirstSentences, PlanWords } from "./words.ts";
 
-type Fetched<Sentences> = { readonly [language in Language]?: () => Promise<Sentences> };
+/** English comes with the program. */
+type Fetched<Sentences> = {
+  readonly [language in Exclude<Language, "en">]: () => Promise<Sentences>;
+};
 
-/** One line a language: `de: async () => (await import("./de/first.ts")).first`. */
 const firstIn: Fetched<FirstSentences> = {
   de: async () => (await import("./de/first.ts")).first,
   es: async () => (await import("./es/first.ts")).first,
   fr: async () => (await import("./fr/first.ts")).first,
   it: async () => (await import("./it/first.ts")).first,
   pt: async () => (await import("./pt/first.ts")).first,
+  nl: async () => (await import("./nl/first.ts")).first,
 };
 
-/** The same of `asides.ts`. */
 const asidesIn: Fetched<AsideSentences> = {
   de: async () => (await import("./de/asides.ts")).asides,
   es: async () => (await import("./es/asides.ts")).asides,
   fr: async () => (await import("./fr/asides.ts")).asides,
   it: async () => (await import("./it/asides.ts")).asides,
   pt: async () => (await import("./pt/asides.ts")).asides,
+  nl: async () => (await import("./nl/asides.ts")).asides,
 };
 
-/** Languages whose sentences are there, English the first of them. */
-export const writtenLanguages: readonly Language[] = [
-  "en",
-  ...(Object.keys(firstIn) as Language[]),
-];
-
-/** English where a language has not been written yet. Rejects where the words cannot be fetched. */
+/** Rejects where the words cannot be fetched. */
 export async function planWordsIn(language: Language): Promise<PlanWords> {
-  const fetched = await firstIn[language]?.();
-  return fetched ? { ...fetched, writes: writingIn(language) } : english;
+  if (language === "en") return english;
+  return { ...(await firstIn[language]()), writes: writingIn(language) };
 }
 
 export async function asideWordsIn(language: Language): Promise<AsideWords> {
-  const fetched = await asidesIn[language]?.();
-  if (fetched) return { ...fetched, writes: writingIn(language) };
-  return (await import("./english-asides.ts")).englishAsides;
+  if (language === "en") return (await import("./english-asides.ts")).englishAsides;
+  return { ...(await asidesIn[language]()), writes: writingIn(language) };
 }
 
 export async function wordsIn(language: Language): Promise<AllWords> {

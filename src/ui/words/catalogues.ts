@@ -1,9 +1,9 @@
 // A language in, the way to fetch all its words out: the screens' and the plan's, a chunk of script for
-// each kind. This table is all that the page knows of which languages have been written.
+// each kind.
 import { english } from "../../plan/words/english.ts";
 import { asideWordsIn, planWordsIn } from "../../plan/words/languages.ts";
 import type { AsideWords, PlanWords } from "../../plan/words/words.ts";
-import { type Language, usualLanguage } from "../../units/language.ts";
+import type { Language } from "../../units/language.ts";
 import { first } from "./en/first.ts";
 import type { FirstWords, LateWords } from "./words.ts";
 
@@ -35,8 +35,7 @@ const inEnglish: Screens = {
   late: async () => (await import("./en/late.ts")).late,
 };
 
-/** One that is not here has not been written yet. */
-const screensIn: { readonly [language in Language]?: Screens } = {
+const screensIn: { readonly [language in Language]: Screens } = {
   en: inEnglish,
   de: {
     first: async () => (await import("./de/first.ts")).first,
@@ -58,14 +57,17 @@ const screensIn: { readonly [language in Language]?: Screens } = {
     first: async () => (await import("./pt/first.ts")).first,
     late: async () => (await import("./pt/late.ts")).late,
   },
+  nl: {
+    first: async () => (await import("./nl/first.ts")).first,
+    late: async () => (await import("./nl/late.ts")).late,
+  },
 };
 
 /** Comes with the page. */
 export const usualFirst: FirstOfAll = { screens: first, plan: english };
 
-/** English where a language has no words of its own yet. */
 export function catalogueOf(language: Language): Catalogue {
-  const screens = screensIn[language] ?? inEnglish;
+  const screens = screensIn[language];
   return {
     async first() {
       const [ours, plan] = await Promise.all([screens.first(), planWordsIn(language)]);
@@ -76,9 +78,4 @@ export function catalogueOf(language: Language): Catalogue {
       return { screens: ours, asides };
     },
   };
-}
-
-/** The language that a page in this language is really written in. */
-export function writtenIn(language: Language): Language {
-  return screensIn[language] ? language : usualLanguage;
 }

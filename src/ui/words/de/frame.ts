@@ -74,5 +74,5 @@ export const notices = {
 /** What stands in the worksheets from Gullrock Light. */
 export const demo = {
   gullrock: { title: "Gullrock Light, Donnerstagabend", tank: "Stahldose, zwei Spiralen" },
-  foghorn: { title: "Foghorn 400, eine Blende unter", tank: "Stahldose, eine Spirale" },
+  foghorn: { title: "Foghorn 400, eine Blende unterbelichtet", tank: "Stahldose, eine Spirale" },
 };

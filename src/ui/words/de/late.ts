@@ -1,6 +1,7 @@
 // All German words that are needed behind the first screen, in one value: fetched with the places and
 // parts that show them.
 import { contrastCurve, curve, leafletCurve, temperingCurve, wedgeCurve } from "./curves.ts";
+import { deviceVoice, microphone, noPack, recording, speaker, unusable } from "./own-voice.ts";
 import { beforeRun, duringRun, moves, runDeeds } from "./run.ts";
 import { deeds, score, turnsInScore, turnsInWords, walk } from "./walk.ts";
 import { pressAlong, sink } from "./wet.ts";
@@ -25,4 +26,10 @@ export const late = {
   temperingCurve,
   contrastCurve,
   wedgeCurve,
+  speaker,
+  deviceVoice,
+  recording,
+  unusable,
+  microphone,
+  noPack,
 };

@@ -72,7 +72,7 @@ export const duringRun = {
   waitingFor: (title: string) => `dann beginnt: ${title}`,
   said: "Was gesagt wurde",
   tookOver:
-    "Die Stimme dieses Geräts hat zweimal hintereinander versagt: Von hier an spricht die Stimme, die mit Tankside kommt.",
+    "Die Stimme dieses Geräts ist zweimal hintereinander ausgefallen: Von hier an spricht die Stimme von Tankside.",
   over: "Fertig",
   overHint: "Der Film hängt. Was getan wurde, steht unter „Aufschreiben“.",
   toWriteUp: "Zu „Aufschreiben“",

@@ -50,8 +50,8 @@ export const walk = {
   /** Read on from the word before it, by those who listen to the page. */
   from: (time: string) => `ab ${time}`,
   left: (count: number) => (count === 1 ? "1 Satz ausgelassen" : `${count} Sätze ausgelassen`),
-  leftWhy: "Was zwischen den Signalen keinen Platz fand, und warum.",
-  nothingLeft: "Alles, was gesagt werden soll, findet Platz.",
+  leftWhy: "Was zwischen den Signalen keinen Platz hatte, und warum.",
+  nothingLeft: "Alles, was gesagt werden soll, hat Platz.",
 };
 
 export const score = {

@@ -15,6 +15,7 @@ export const walk = {
   stopsAfter: "De stappen staan er toch.",
   lead: "Het hele verloop, van de werkkaart tot de drooglijn. Hier begint geen sessie.",
   steps: "Stappen",
+  print: "De hele partituur afdrukken",
   total: (steps: number, clock: string) =>
     steps === 1
       ? `1 stap. ${clock} volgens de klok.`
