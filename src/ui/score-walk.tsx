@@ -1,21 +1,19 @@
 // A timeline, step by step: the list of its steps, and the one chosen, to be seen, heard and read.
-import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import { signal } from "@preact/signals";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Runs } from "../live/runs.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
-import type { Method } from "../trade/method.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { lateWords, writing } from "./language.ts";
 import { usePrinting } from "./printing.ts";
-import { entriesOf } from "./score-entries.ts";
-import { type Heard, openHearing, showing } from "./score-hearing.ts";
-import { ScoreKey } from "./score-key.tsx";
-import { ScoreList } from "./score-list.tsx";
+import { openHearing, showing } from "./score-hearing.ts";
 import { ScorePaper } from "./score-paper.tsx";
-import { ScorePicture } from "./score-picture.tsx";
+import { useRunning } from "./score-running.ts";
+import { heardFor, Step } from "./score-step.tsx";
 
-/** A section longer than this, seconds, can be heard from any entry of its list. */
-const LONG = 60;
+/** Where the run is not. */
+const nowhere = signal<number | null>(null);
 
 interface WalkProps {
   readonly runs: Runs;
@@ -24,8 +22,12 @@ interface WalkProps {
   readonly print: () => void;
 }
 
-export function Walk({ runs, worksheet, timeline, print }: WalkProps) {
+export function Walk({ runs, print, ...given }: WalkProps) {
   const printing = usePrinting();
+  // While a run is on, its own steps are shown, and the one it is at.
+  const session = runs.current.value;
+  const running = useRunning(session);
+  const { timeline, worksheet } = session ?? given;
   const { sections } = timeline;
   // Steps are named, and words said, in the language of the voice.
   const spoken = timeline.voice.language;
@@ -34,6 +36,10 @@ export function Walk({ runs, worksheet, timeline, print }: WalkProps) {
   const hearing = useMemo(() => openHearing(runs, showing), [runs]);
   // With the leaving itself, not after the next paint: what is left must not go on sounding.
   useLayoutEffect(() => hearing.stop, [hearing]);
+  const ledTo = running.at.value;
+  useEffect(() => {
+    if (ledTo >= 0) setChosen(ledTo);
+  }, [ledTo]);
   const section = sections[Math.min(chosen, sections.length - 1)];
   if (section === undefined) return null;
   if (printing) return <ScorePaper timeline={timeline} method={worksheet.tank.method} />;
@@ -109,15 +115,14 @@ export function Walk({ runs, worksheet, timeline, print }: WalkProps) {
           section={section}
           method={worksheet.tank.method}
           hearing={hearing}
-          runIsOn={runs.current.value !== null}
+          present={
+            session === null ? hearing.elapsed : chosen === ledTo ? running.elapsed : nowhere
+          }
+          runIsOn={session !== null}
         />
       </section>
     </>
   );
-}
-
-function heardFor({ cues }: Section): number {
-  return Math.max(0, ...cues.map((cue) => cue.until));
 }
 
 function lasts({ seconds }: Section): string {
@@ -136,71 +141,5 @@ function Turn({ to, none, act }: TurnProps) {
     <button type="button" aria-disabled={none} onClick={act}>
       {to}
     </button>
-  );
-}
-
-interface StepProps {
-  readonly timeline: Timeline;
-  readonly section: Section;
-  readonly method: Method;
-  readonly hearing: Heard;
-  readonly runIsOn: boolean;
-}
-
-function Step({ timeline, section, method, hearing, runIsOn }: StepProps) {
-  const inForce = lateWords.value;
-  const entries = useMemo(() => entriesOf(section, method), [section, method, inForce]);
-  const hearFrom = (seconds: number) => hearing.hear(timeline, section, seconds);
-  return (
-    <>
-      {runIsOn ? (
-        <p>
-          {lateWords.value.walk.runIsOn} <a href="#lights-out">{lateWords.value.walk.lightsOut}</a>
-          {lateWords.value.walk.runIsOnEnd}
-        </p>
-      ) : (
-        <HearTools section={section} hearing={hearing} hear={() => hearFrom(0)} />
-      )}
-      <ScorePicture section={section} method={method} elapsed={hearing.elapsed} />
-      <ScoreKey />
-      <h3>{lateWords.value.walk.inWords}</h3>
-      <ScoreList
-        section={section}
-        entries={entries}
-        spoken={timeline.voice.language}
-        elapsed={hearing.elapsed}
-        hearFrom={section.seconds > LONG && !runIsOn ? hearFrom : null}
-      />
-    </>
-  );
-}
-
-interface HearToolsProps {
-  readonly section: Section;
-  readonly hearing: Heard;
-  readonly hear: () => void;
-}
-
-function HearTools({ section, hearing, hear }: HearToolsProps) {
-  const on = hearing.on.value;
-  return (
-    <div class="hearing">
-      {/* One button with two faces, so that the press that stops finds it where the press that began was. */}
-      <button type="button" class="main" onClick={on ? hearing.stop : hear}>
-        {on ? lateWords.value.walk.stopHearing : lateWords.value.walk.hear}
-      </button>
-      {on && <Clock section={section} hearing={hearing} />}
-      <p role="status">{hearing.refused.value && lateWords.value.walk.notHeard}</p>
-    </div>
-  );
-}
-
-/** By itself, since it alone changes with every frame; silent, since something sounds already. */
-function Clock({ section, hearing }: { readonly section: Section; readonly hearing: Heard }) {
-  const of = Math.max(section.seconds, heardFor(section));
-  // A moment may pass before the first sound.
-  const now = Math.max(0, Math.floor(hearing.elapsed.value ?? 0));
-  return (
-    <p class="elapsed">{lateWords.value.walk.hearing(writeClockTime(now), writeClockTime(of))}</p>
   );
 }

@@ -35,8 +35,9 @@ const forgiven = 0.75;
 /** All that a clip follows from besides its text, as text. */
 export const clipMade = (voice: Voice): string =>
   JSON.stringify({
-    clips: 7,
+    clips: 8,
     pains,
+    forgiven,
     voice,
     target,
     step,

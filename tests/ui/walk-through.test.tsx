@@ -9,6 +9,7 @@ import type { Section, Timeline } from "../../src/timeline/score.ts";
 import { demos } from "../../src/ui/demo.ts";
 import { walkThroughWith } from "../../src/ui/walk-through.tsx";
 import { walk as walkWords } from "../../src/ui/words/en/walk.ts";
+import { runByHand } from "../live/by-hand.ts";
 import { changed } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
 import "./late-words.ts";
@@ -269,15 +270,58 @@ describe("hearing a step", () => {
     expect(screen.getByText(walkWords.notHeard)).toBeTruthy();
     expect(screen.getByRole("button", { name: walkWords.hear })).toBeTruthy();
   });
+});
 
-  test("is not offered while a run is on", async () => {
+describe("while a run is on", () => {
+  async function running() {
     const { runs, current } = world();
     await shown(runs);
-    await choose(/Developer/);
-    act(() => {
-      // What the run holds is no business of this place: that there is one is enough.
-      current.value = {} as Session;
+    const timeline = compiled(demos.foghorn);
+    const hand = runByHand(timeline);
+    const at = timeline.sections.findIndex(({ id }) => id === "developer");
+    await act(() => {
+      hand.pressThrough(at + 1);
+      const worksheet = demos.foghorn;
+      current.value = {
+        id: "a",
+        worksheet,
+        timeline,
+        detail: "full",
+        tookOver: false,
+        run: hand.run,
+      };
     });
+    nextFrame();
+    return { timeline, run: hand.run, wait: hand.wait };
+  }
+
+  test("its own steps are shown, the one it is at first, and the present is marked in it", async () => {
+    const { timeline, wait } = await running();
+    const developer = timeline.sections.find(({ id }) => id === "developer");
+    expect(title()).toBe(developer?.title);
+    wait(20);
+    nextFrame();
+    expect(document.querySelectorAll(".present")).toHaveLength(1);
+    expect(document.querySelectorAll('.entries [aria-current="time"]')).toHaveLength(1);
+  });
+
+  test("a step that it is not at has no present, and the next one is gone to with it", async () => {
+    const { timeline, run, wait } = await running();
+    wait(20);
+    await press(walkWords.next);
+    nextFrame();
+    expect(document.querySelector(".present")).toBeNull();
+    await act(() => {
+      wait(timeline.sections.find(({ id }) => id === "developer")?.seconds ?? 0);
+      run.press();
+    });
+    nextFrame();
+    await act(async () => {});
+    expect(title()).toBe("Fixer");
+  });
+
+  test("no step can be heard, and Lights out is a press away", async () => {
+    await running();
     expect(screen.queryByRole("button", { name: walkWords.hear })).toBeNull();
     expect(screen.queryAllByRole("button", { name: /^hear from/ })).toHaveLength(0);
     expect(screen.getByRole("link", { name: walkWords.lightsOut }).getAttribute("href")).toBe(

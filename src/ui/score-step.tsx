@@ -1,0 +1,88 @@
+// One step of a walk: to be heard, seen as its score, and read in words.
+import type { ReadonlySignal } from "@preact/signals";
+import { useMemo } from "preact/hooks";
+import type { Section, Timeline } from "../timeline/score.ts";
+import type { Method } from "../trade/method.ts";
+import { writeClockTime } from "../units/clock-time.ts";
+import { lateWords } from "./language.ts";
+import { entriesOf } from "./score-entries.ts";
+import type { Heard } from "./score-hearing.ts";
+import { ScoreKey } from "./score-key.tsx";
+import { ScoreList } from "./score-list.tsx";
+import { ScorePicture } from "./score-picture.tsx";
+
+/** A section longer than this, seconds, can be heard from any entry of its list. */
+const LONG = 60;
+
+/** Seconds until its last sound has died. */
+export function heardFor({ cues }: Section): number {
+  return Math.max(0, ...cues.map((cue) => cue.until));
+}
+
+interface StepProps {
+  readonly timeline: Timeline;
+  readonly section: Section;
+  readonly method: Method;
+  readonly hearing: Heard;
+  /** Seconds into the step while it sounds, in a hearing or in a run, else null. */
+  readonly present: ReadonlySignal<number | null>;
+  readonly runIsOn: boolean;
+}
+
+export function Step({ timeline, section, method, hearing, present, runIsOn }: StepProps) {
+  const inForce = lateWords.value;
+  const entries = useMemo(() => entriesOf(section, method), [section, method, inForce]);
+  const hearFrom = (seconds: number) => hearing.hear(timeline, section, seconds);
+  return (
+    <>
+      {runIsOn ? (
+        <p>
+          {lateWords.value.walk.runIsOn} <a href="#lights-out">{lateWords.value.walk.lightsOut}</a>
+          {lateWords.value.walk.runIsOnEnd}
+        </p>
+      ) : (
+        <HearTools section={section} hearing={hearing} hear={() => hearFrom(0)} />
+      )}
+      <ScorePicture section={section} method={method} elapsed={present} />
+      <ScoreKey />
+      <h3>{lateWords.value.walk.inWords}</h3>
+      <ScoreList
+        section={section}
+        entries={entries}
+        spoken={timeline.voice.language}
+        elapsed={present}
+        hearFrom={section.seconds > LONG && !runIsOn ? hearFrom : null}
+      />
+    </>
+  );
+}
+
+interface HearToolsProps {
+  readonly section: Section;
+  readonly hearing: Heard;
+  readonly hear: () => void;
+}
+
+function HearTools({ section, hearing, hear }: HearToolsProps) {
+  const on = hearing.on.value;
+  return (
+    <div class="hearing">
+      {/* One button with two faces, so that the press that stops finds it where the press that began was. */}
+      <button type="button" class="main" onClick={on ? hearing.stop : hear}>
+        {on ? lateWords.value.walk.stopHearing : lateWords.value.walk.hear}
+      </button>
+      {on && <Clock section={section} hearing={hearing} />}
+      <p role="status">{hearing.refused.value && lateWords.value.walk.notHeard}</p>
+    </div>
+  );
+}
+
+/** By itself, since it alone changes with every frame; silent, since something sounds already. */
+function Clock({ section, hearing }: { readonly section: Section; readonly hearing: Heard }) {
+  const of = Math.max(section.seconds, heardFor(section));
+  // A moment may pass before the first sound.
+  const now = Math.max(0, Math.floor(hearing.elapsed.value ?? 0));
+  return (
+    <p class="elapsed">{lateWords.value.walk.hearing(writeClockTime(now), writeClockTime(of))}</p>
+  );
+}
