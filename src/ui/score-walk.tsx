@@ -42,7 +42,7 @@ export function Walk({ runs, print, ...given }: WalkProps) {
   }, [ledTo]);
   const section = sections[Math.min(chosen, sections.length - 1)];
   if (section === undefined) return null;
-  if (printing) return <ScorePaper timeline={timeline} method={worksheet.tank.method} />;
+  if (printing) return <ScorePaper timeline={timeline} worksheet={worksheet} />;
 
   function show(index: number): void {
     if (index < 0 || index >= sections.length) return;

@@ -1,5 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { breathSamples } from "../../src/timeline/lengths.ts";
 import type { Section } from "../../src/timeline/score.ts";
+import { sampleRate } from "../../src/tones/designs.ts";
+import { openPack, type Pack } from "../../src/voice/pack.ts";
+import { builtPack } from "../voice/built-pack.ts";
 import { builtKit as kit } from "./built-kit.ts";
 import { type Captured, heardBy } from "./capture.ts";
 import {
@@ -17,19 +21,22 @@ import { setStage } from "./stage.ts";
 describe("A run in a real browser", () => {
   const stage = setStage();
 
-  test("sounds every moment within a millisecond, with the main thread blocked 200 ms in every 700", {
+  test("sounds every moment and says every sentence within a millisecond, in German, with the main thread blocked 200 ms in every 700", {
     timeout: 180_000,
   }, async () => {
-    const timeline = timelineOf(shortWorksheet);
+    const inGerman = JSON.stringify({ ...JSON.parse(shortWorksheet), language: "de" });
+    const timeline = timelineOf(inGerman);
     const section = timeline.sections.find(({ id }) => id === "developer");
     const page = await openPage(stage.browser, stage.served.url);
-    await openWorksheet(page, shortWorksheet);
+    await openWorksheet(page, inGerman);
     await blockMainThread(page);
     await pressUpTo(page, timeline, "developer");
     await page.waitForTimeout(((section?.seconds ?? 0) + 2) * 1000);
     const captured = await heardBy(page);
     const pressedAt = await beganAt(page, "begun");
     expectMoments(captured, section, pressedAt);
+    const { index, bytes } = builtPack("de");
+    expectWords(captured, section, pressedAt, await openPack(index, bytes));
   });
 
   test("keeps every moment and falls silent between them when told to say less in the middle of a bath", {
@@ -69,6 +76,28 @@ function expectMoments(captured: Captured, section: Section | undefined, pressed
     const onset = onsetOf(captured, tone, pressedAt + cue.at, 0.04);
     expect(onset?.likeness, `${cue.sounds[0]} at ${cue.at}`).toBeGreaterThan(0.8);
     expect(Math.abs((onset?.at ?? 0) - pressedAt - cue.at)).toBeLessThan(0.001);
+  }
+}
+
+/** Every sentence was captured, each phrase of it within a millisecond of its time. */
+function expectWords(
+  captured: Captured,
+  section: Section | undefined,
+  pressedAt: number,
+  pack: Pack,
+): void {
+  const said = section?.cues.filter(({ channel }) => channel === "voice") ?? [];
+  expect(said.length).toBeGreaterThan(5);
+  for (const cue of said) {
+    let at = cue.at;
+    for (const phrase of cue.sounds) {
+      const clip = pack.decode(phrase);
+      const onset = onsetOf(captured, clip, pressedAt + at, 0.04);
+      // A beat of the hands may sound beneath it.
+      expect(onset?.likeness, phrase).toBeGreaterThan(0.7);
+      expect(Math.abs((onset?.at ?? 0) - pressedAt - at), phrase).toBeLessThan(0.001);
+      at += (clip.length + breathSamples) / sampleRate;
+    }
   }
 }
 
