@@ -10,6 +10,7 @@ import type { Language } from "../../src/units/language.ts";
 import { type Behaviour, handClock, synthesiserByHand } from "../live/device-by-hand.ts";
 import { english } from "../timeline/scene.ts";
 import { storeByHand } from "./voice-by-hand.ts";
+import "./late-words.ts";
 
 afterEach(cleanup);
 

@@ -7,6 +7,7 @@ import { draftOf } from "../../src/ui/draft-of.ts";
 import { language, speak } from "../../src/ui/language.ts";
 import { LanguageChoice } from "../../src/ui/language-choice.tsx";
 import { language as words } from "../../src/ui/words/en/frame.ts";
+import { language as inDutch } from "../../src/ui/words/nl/frame.ts";
 import { WorkOutPlace } from "../../src/ui/work-out.tsx";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
 import { languageNames, languages } from "../../src/units/language.ts";
@@ -58,7 +59,7 @@ test("a choice that the browser will not keep is in force all the same, and says
   shown({ keep: () => false });
   await choose("nl");
   expect(language.value).toBe("nl");
-  expect(screen.getByRole("status").textContent).toBe(words.notKept);
+  expect(screen.getByRole("status").textContent).toBe(inDutch.notKept);
 });
 
 test("a change of language redraws the page and loses nothing that was typed", async () => {

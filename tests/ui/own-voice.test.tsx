@@ -10,6 +10,7 @@ import { microphone, speaker, recording as words } from "../../src/ui/words/en/o
 import { english } from "../timeline/scene.ts";
 import { openedOver } from "./opener.tsx";
 import { roomByHand, storeByHand } from "./voice-by-hand.ts";
+import "./late-words.ts";
 
 afterEach(cleanup);
 
