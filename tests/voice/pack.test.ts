@@ -57,18 +57,6 @@ describe.each(packs)("The voice pack in $language", ({ index, bytes, pack, scrip
     }
   });
 
-  test("decodes a phrase to the same samples whatever was decoded before it", async () => {
-    const some = phrases.filter((_, i) => i % 20 === 0);
-    const backwards = await openPack(index, bytes);
-    for (const text of some.toReversed()) backwards.decode(text);
-    for (const text of some) {
-      const alone = await openPack(index, bytes);
-      expect(backwards.decode(text), text).toEqual(alone.decode(text));
-    }
-    const [first = ""] = some;
-    expect(pack.decode(first)).toBe(pack.decode(first));
-  });
-
   test("refuses a phrase that it was never given", () => {
     expect(() => pack.decode("Quite another sentence.")).toThrow("Quite another sentence.");
   });
@@ -92,4 +80,17 @@ describe.each(packs)("The voice pack in $language", ({ index, bytes, pack, scrip
     expect((60 * words) / seconds).toBeGreaterThan(150);
     expect((60 * words) / seconds).toBeLessThan(200);
   });
+});
+
+test("A pack decodes a phrase to the same samples whatever was decoded before it", async () => {
+  const { index, bytes } = builtPack("en");
+  const some = Object.keys(index.phrases).filter((_, i) => i % 20 === 0);
+  const backwards = await openPack(index, bytes);
+  for (const text of some.toReversed()) backwards.decode(text);
+  for (const text of some) {
+    const alone = await openPack(index, bytes);
+    expect(backwards.decode(text), text).toEqual(alone.decode(text));
+  }
+  const [first = ""] = some;
+  expect(backwards.decode(first)).toBe(backwards.decode(first));
 });
