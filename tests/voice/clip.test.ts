@@ -63,7 +63,7 @@ describe.each(spoken)("A clip in $language", ({ language, said }) => {
 });
 
 test("A voice that the engine does not have is refused", async () => {
-  const nobody = { engine: "espeak", name: "gmw/nobody", wordsAMinute: 160 } as const;
+  const nobody = { ...voices.de, name: "gmw/nobody" };
   await expect(openVoice(nobody)).rejects.toThrow("gmw/nobody");
 });
 
