@@ -101,7 +101,7 @@ export const openSpeaker = async (voice: Voice): Promise<(text: string) => Promi
   }
 
   return async (text) => {
-    const { samples, sampleRate } = await master(await speak(text));
+    const { samples, sampleRate } = await master(await speak(text), voice.room);
     for (const { pains, peaks } of [{ pains: voice.pains, peaks: 1 }, ...furtherAttempts]) {
       const clip = coded(pressed(samples, peaks), sampleRate, pains);
       if (clip !== null) return clip;

@@ -12,6 +12,7 @@ import {
 import { gain } from "../tones/loudness.ts";
 import type { CodedRate } from "./encode.ts";
 import type { Speech } from "./speech.ts";
+import type { Voice } from "./voices.ts";
 
 /**
  * Chosen with a recogniser that had every phrase of the English script to pick from, at one
@@ -65,14 +66,17 @@ const shaped = async ({ samples, sampleRate }: Speech, rate: CodedRate): Promise
 /**
  * What is said, without the silence around it. Shaping brings the engine's silence up to −40
  * dBFS, the softest onset starts above −36 and a last breath fades out through −28; a few
- * milliseconds more are kept and faded, so that no consonant is cut, and coding has room to ring.
+ * milliseconds more are kept and faded, so that no consonant is cut.
  */
-const trimmed = (samples: Float32Array, rate: number): Float32Array => {
+const trimmed = (samples: Float32Array, rate: number, room: Voice["room"]): Float32Array => {
   const ms = rate / 1000;
   const first = samples.findIndex((value) => Math.abs(value) > gain(-36));
   const last = samples.findLastIndex((value) => Math.abs(value) > gain(-28));
   if (first < 0 || last < first) throw new Error("The engine spoke nothing but silence.");
-  const said = samples.slice(Math.max(0, first - Math.round(12 * ms)), last + Math.round(25 * ms));
+  const said = samples.slice(
+    Math.max(0, first - Math.round(room.before * ms)),
+    last + Math.round(room.after * ms),
+  );
   const fade = (length: number, at: (i: number) => number) => {
     for (let i = 0; i < length; i++)
       said[at(i)] = (said[at(i)] ?? 0) * Math.sin((Math.PI * i) / (2 * length)) ** 2;
@@ -88,7 +92,8 @@ const trimmed = (samples: Float32Array, rate: number): Float32Array => {
  */
 export const master = async (
   speech: Speech,
+  room: Voice["room"],
 ): Promise<{ readonly samples: Float32Array; readonly sampleRate: CodedRate }> => {
   const sampleRate = speech.sampleRate === 16000 ? 16000 : 24000;
-  return { samples: trimmed(await shaped(speech, sampleRate), sampleRate), sampleRate };
+  return { samples: trimmed(await shaped(speech, sampleRate), sampleRate, room), sampleRate };
 };

@@ -8,6 +8,8 @@ export type Voice = {
    * picked 97 % of the English phrases at 5, and more than 98 % at 10.
    */
   readonly pains: number;
+  /** Silence kept before and after what is said, ms: abrupt sounds ring in the coder. */
+  readonly room: { readonly before: number; readonly after: number };
 } & (
   | {
       readonly engine: "flite";
@@ -23,6 +25,7 @@ const espeak = (name: string, wordsAMinute: number): Voice => ({
   name,
   wordsAMinute,
   pains: 5,
+  room: { before: 12, after: 25 },
 });
 
 /**
@@ -32,7 +35,7 @@ const espeak = (name: string, wordsAMinute: number): Voice => ({
  * is about 170 words a minute. The other languages have the one voice that the engine has for them.
  */
 export const voices: { readonly [language in Language]: Voice } = {
-  en: { engine: "flite", name: "rms", stretch: 1, pains: 10 },
+  en: { engine: "flite", name: "rms", stretch: 1, pains: 10, room: { before: 5, after: 12 } },
   de: espeak("gmw/de", 145),
   es: espeak("roa/es", 148),
   fr: espeak("roa/fr", 122),
