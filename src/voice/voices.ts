@@ -5,10 +5,13 @@ export type Voice = {
   readonly name: string;
   /**
    * How hard the coder tries, 0 to 10; at 5 it takes half as long as at 10. Over running water a recogniser
-   * picked 97 % of the English phrases at 5, and more than 98 % at 10.
+   * picked 97.0 % of the English phrases at 5, and 97.4 % at 10.
    */
   readonly pains: number;
-  /** Silence kept before and after what is said, ms: abrupt sounds ring in the coder. */
+  /**
+   * Silence kept before and after what is said, ms: a voice that begins abruptly rings in the coder. With
+   * the little that the English one needs, the recogniser picked 98.6 %.
+   */
   readonly room: { readonly before: number; readonly after: number };
 } & (
   | {
