@@ -96,7 +96,7 @@ async function begin(): Promise<void> {
     await idle;
     const [{ whoSpeaksWith }, { browserRecorder }, { browserSynthesiser }, ports] =
       await Promise.all([
-        import("./ui/who-speaks.tsx"),
+        withLateWords(import("./ui/who-speaks.tsx")),
         import("./live/recorder.ts"),
         import("./live/synthesiser.ts"),
         runs(),

@@ -1,5 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
+import { placeIds } from "../../src/ui/place.ts";
+import { languages } from "../../src/units/language.ts";
 import { firstScriptBytes } from "../bench/download-bench.ts";
 import { axeFinds } from "./axe.ts";
 import { builtKit as kit } from "./built-kit.ts";
@@ -91,6 +93,22 @@ describe("The page in a real browser", () => {
     expect(stops.length).toBeGreaterThan(40);
     for (const stop of stops) expect(stop).toMatch(/^\w+ \S/);
     await page.keyboard.press("Escape");
+  });
+
+  test.each(languages)("is no wider than a phone of 320 px in any place: %s", async (language) => {
+    const context = await stage.browser.newContext({
+      locale: language,
+      viewport: { width: 320, height: 640 },
+    });
+    const page = await context.newPage();
+    for (const place of placeIds) {
+      await page.goto(`${stage.served.url}#${place}`);
+      await page.waitForTimeout(1500);
+      const width = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(width, place).toBeLessThanOrEqual(320);
+    }
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe(language);
+    await context.close();
   });
 
   test("shows a dark section in pure black, every pixel and no pointer", async () => {

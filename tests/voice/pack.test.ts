@@ -63,13 +63,15 @@ describe.each(packs)("The voice pack in $language", ({ index, bytes, pack, scrip
 
   test("speaks each sentence in the time that the script allows it", () => {
     const { spoken } = lengthsOf(index, 1);
-    for (const [key, { example, within }] of Object.entries(script.source.sentences)) {
-      for (const [i, form] of forms.entries()) {
-        const seconds = spoken(script.say(key, form, example.slots));
-        expect(seconds, `${key} ${form}`).not.toBeNull();
-        expect(seconds, `${key} ${form}`).toBeLessThanOrEqual(within[i] ?? 0);
-      }
-    }
+    const lengths = Object.entries(script.source.sentences).flatMap(([key, { example, within }]) =>
+      forms.map((form, i) => ({
+        said: `${key} ${form}`,
+        seconds: spoken(script.say(key, form, example.slots)) ?? Number.POSITIVE_INFINITY,
+        most: within[i] ?? 0,
+      })),
+    );
+    expect(lengths.length).toBeGreaterThan(230);
+    expect(lengths.filter(({ seconds, most }) => seconds > most)).toEqual([]);
   });
 
   // Comfortable: 150–200 words a minute (Sutton et al., AAC 1995). Short phrases end slowly.
