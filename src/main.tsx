@@ -89,7 +89,7 @@ async function begin(): Promise<void> {
   const Unsaid = late(async () => {
     await idle;
     const { unsaidWith } = await withLateWords(import("./ui/unsaid.tsx"));
-    return unsaidWith({ compile: (await runs()).compile, after });
+    return unsaidWith({ compile: (await runs()).compile, speaker: speakers.choice, after });
   });
 
   const WhoSpeaks = late(async () => {

@@ -1,5 +1,6 @@
 // What the voice will leave out of the session on the page, and why: compiled behind the page whenever its
 // worksheet has changed and typing rests.
+import type { ReadonlySignal } from "@preact/signals";
 import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { Runs } from "../live/runs.ts";
@@ -10,6 +11,8 @@ import { useWorkOut } from "./work-out-context.ts";
 
 interface UnsaidPorts {
   readonly compile: Runs["compile"];
+  /** Who speaks: another takes another time for the same words. */
+  readonly speaker: ReadonlySignal<unknown>;
   /** Calls once, so many ms from now; returns the way to call it off. */
   readonly after: (ms: number, act: () => void) => () => void;
 }
@@ -17,10 +20,11 @@ interface UnsaidPorts {
 /** ms; compiling takes a few of them, but no key should wait for it. */
 const REST = 400;
 
-export function unsaidWith({ compile, after }: UnsaidPorts): ComponentType {
+export function unsaidWith({ compile, speaker, after }: UnsaidPorts): ComponentType {
   return function Unsaid() {
     const workOut = useWorkOut();
     const [worksheet, plan] = [workOut.worksheet.value, workOut.plan.value];
+    const who = speaker.value;
     const [timeline, setTimeline] = useState<Timeline | null>(null);
     useEffect(() => {
       if (worksheet === null || plan === null) {
@@ -39,7 +43,7 @@ export function unsaidWith({ compile, after }: UnsaidPorts): ComponentType {
         wanted = false;
         callOff();
       };
-    }, [worksheet, plan]);
+    }, [worksheet, plan, who]);
     if (timeline === null) return null;
     const { sections, voice } = timeline;
     const some = sections.filter(({ left }) => left.length > 0);

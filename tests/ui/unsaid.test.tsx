@@ -1,4 +1,5 @@
 // @vitest-environment happy-dom
+import { signal } from "@preact/signals";
 import { act, cleanup, render, screen } from "@testing-library/preact";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
@@ -19,13 +20,14 @@ function shown(worksheet: Worksheet) {
   const { ports, pass } = world();
   const workOut = makeWorkOut(draftOf(worksheet), null, ports);
   const compile = vi.fn(async (sheet: Worksheet) => compiled(sheet));
-  const Unsaid = unsaidWith({ compile, after: ports.after });
+  const speaker = signal("bundled");
+  const Unsaid = unsaidWith({ compile, speaker, after: ports.after });
   render(
     <WorkOutProvider value={workOut}>
       <Unsaid />
     </WorkOutProvider>,
   );
-  return { workOut, compile, rest: () => pass(1000) };
+  return { workOut, compile, speaker, rest: () => pass(1000) };
 }
 
 describe("what the voice will leave out", () => {
@@ -54,5 +56,15 @@ describe("what the voice will leave out", () => {
     await act(() => workOut.type("tank.pourIn", "4 s"));
     rest();
     expect(compile).toHaveBeenCalledTimes(1);
+  });
+
+  test("is compiled anew when another speaks, since another takes another time", async () => {
+    const { compile, speaker, rest } = shown(hasty);
+    rest();
+    await act(() => {
+      speaker.value = "own";
+    });
+    rest();
+    expect(compile).toHaveBeenCalledTimes(2);
   });
 });
