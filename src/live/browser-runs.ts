@@ -12,6 +12,7 @@ import { bundled, type Speaker } from "../voice/speaker.ts";
 import { fetchSounds, type Sounds } from "./browser-sounds.ts";
 import { playerFor } from "./browser-speaker.ts";
 import { voiceSoundsOn } from "./browser-voice-sounds.ts";
+import { claimRun } from "./one-runner.ts";
 import { openRun } from "./run.ts";
 import type { Detail, Hearing, Runs, Session } from "./runs.ts";
 import type { VoiceSounds } from "./voice-sounds.ts";
@@ -80,11 +81,13 @@ export function browserRuns(
 
   const speakerIn = (timeline: Timeline): Speaker => speakers.get(timeline) ?? bundled;
 
-  async function begin(worksheet: Worksheet, plan: Plan): Promise<void> {
+  async function begin(worksheet: Worksheet, plan: Plan): Promise<"begun" | "elsewhere"> {
     const waking = awake();
     const timeline = await compiled(worksheet, plan);
     const loaded = await sounds(spokenIn(worksheet.language));
     const audio = await waking;
+    const letGo = await claimRun();
+    if (letGo === null) return "elsewhere";
     stopHearing();
     const id = crypto.randomUUID();
     const takeOver = () => void bundledTakesOver(id);
@@ -109,9 +112,11 @@ export function browserRuns(
     closeRun = () => {
       run.close();
       player.close();
+      letGo();
     };
     current.value = session;
     session.run.press();
+    return "begun";
 
     /** The run, telling the record after each press. */
     function telling(): typeof run {

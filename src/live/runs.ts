@@ -37,8 +37,11 @@ export interface Runs {
    * `lead`: seconds from a press to the first pour-in, where not the usual ones.
    */
   compile(worksheet: Worksheet, plan: Plan, lead?: number): Promise<Timeline>;
-  /** To be called from a press, or browsers will not let it sound. */
-  begin(worksheet: Worksheet, plan: Plan): Promise<void>;
+  /**
+   * To be called from a press, or browsers will not let it sound. `elsewhere`: nothing was begun, since
+   * another page of this browser leads a run.
+   */
+  begin(worksheet: Worksheet, plan: Plan): Promise<"begun" | "elsewhere">;
   /** The run that is on: it goes on whatever place is shown. */
   readonly current: ReadonlySignal<Session | null>;
   /** How much is said in what is left of the run that is on: compiled anew, no moment moved. */

@@ -36,7 +36,7 @@ interface BeforeProps {
 
 function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
   const [accepted, setAccepted] = useState(false);
-  const [beginning, setBeginning] = useState<"not-yet" | "now" | "failed">("not-yet");
+  const [beginning, setBeginning] = useState<"not-yet" | "now" | "failed" | "elsewhere">("not-yet");
   const sheet = worksheet.value;
   const made = plan.value;
   if (sheet === null || made === null) {
@@ -54,8 +54,8 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
     if (sheet === null || made === null || beginning === "now") return;
     setBeginning("now");
     try {
-      await runs.begin(sheet, made);
-      setBeginning("not-yet");
+      const begun = await runs.begin(sheet, made);
+      setBeginning(begun === "elsewhere" ? "elsewhere" : "not-yet");
     } catch {
       setBeginning("failed");
     }
@@ -96,7 +96,10 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
         {beginning === "now" ? lateWords.value.beforeRun.fetching : lateWords.value.beforeRun.begin}
         <span>{lateWords.value.beforeRun.beginHint}</span>
       </button>
-      <p role="status">{beginning === "failed" && lateWords.value.beforeRun.failed}</p>
+      <p role="status">
+        {beginning === "failed" && lateWords.value.beforeRun.failed}
+        {beginning === "elsewhere" && lateWords.value.beforeRun.elsewhere}
+      </p>
       <section>
         <h2>{lateWords.value.beforeRun.how}</h2>
         <ul>

@@ -173,6 +173,24 @@ describe("The page in a real browser", () => {
     },
   );
 
+  test("lets one page of the browser lead a run at a time, and the other once that one is gone", async () => {
+    const context = await stage.browser.newContext();
+    const pages = [await context.newPage(), await context.newPage()] as const;
+    const begin = async (page: Page) => {
+      await page.goto(`${stage.served.url}#lights-out`);
+      await page.getByRole("button", { name: /^Begin/ }).click();
+    };
+    await begin(pages[0]);
+    await pages[0].locator(".guided").waitFor();
+    await begin(pages[1]);
+    await pages[1].getByText(/A run is on in another tab/).waitFor();
+    expect(await pages[1].locator(".guided").count()).toBe(0);
+    await pages[0].close();
+    await begin(pages[1]);
+    await pages[1].locator(".guided").waitFor();
+    await context.close();
+  });
+
   test("keeps a run's record, and the worksheet, between visits", async () => {
     const context = await stage.browser.newContext();
     const page = await context.newPage();

@@ -117,7 +117,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
     const runs = {
       current: signal<Session | null>(null),
       prepare() {},
-      begin: async () => {},
+      begin: async () => "begun" as const,
       leave() {},
       say: async () => {},
       compile: async () => compiled(demos.foghorn),

@@ -38,7 +38,7 @@ function world({ refuses = 0, mute = false }: { refuses?: number; mute?: boolean
   const runs: Runs = {
     current,
     prepare: () => {},
-    begin: async () => {},
+    begin: async () => "begun",
     leave: () => {},
     say: async () => {},
     async compile(worksheet): Promise<Timeline> {

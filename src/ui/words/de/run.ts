@@ -47,6 +47,8 @@ export const beforeRun = {
   fetching: "Die Stimme wird geladen …",
   failed:
     "Die Stimme ließ sich nicht laden, deshalb hat nichts begonnen. Ein Netz wird nur einmal gebraucht, beim ersten Mal.",
+  elsewhere:
+    "In einem anderen Tab oder Fenster dieses Browsers läuft schon ein Durchgang. Dort weitermachen oder ihn zuerst verlassen.",
   again: "Noch einmal versuchen",
 };
 

@@ -46,6 +46,8 @@ export const beforeRun = {
   fetching: "Fetching the voice…",
   failed:
     "The voice could not be fetched, so nothing was begun. A network is needed once, the first time.",
+  elsewhere:
+    "A run is on in another tab or window of this browser. Go on there, or leave it first.",
   again: "Try again",
 };
 

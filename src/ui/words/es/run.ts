@@ -46,6 +46,8 @@ export const beforeRun = {
   fetching: "Trayendo la voz…",
   failed:
     "No se ha podido traer la voz, así que no se ha empezado nada. Hace falta red una vez, la primera.",
+  elsewhere:
+    "Ya hay una sesión en marcha en otra pestaña o ventana de este navegador. Sigue allí, o sal antes de ella.",
   again: "Reintentar",
 };
 

@@ -46,6 +46,8 @@ export const beforeRun = {
   fetching: "Chargement de la voix…",
   failed:
     "La voix n’a pas pu être chargée, rien n’a donc commencé. Il faut le réseau une fois, la toute première.",
+  elsewhere:
+    "Une séance est déjà en cours dans un autre onglet ou une autre fenêtre de ce navigateur. Continuez-la là-bas, ou quittez-la d’abord.",
   again: "Réessayer",
 };
 

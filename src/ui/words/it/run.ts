@@ -46,6 +46,8 @@ export const beforeRun = {
   fetching: "Si carica la voce…",
   failed:
     "La voce non si è potuta caricare, perciò non è cominciato niente. La rete serve una volta sola, la prima.",
+  elsewhere:
+    "Un’altra pagina di questo browser sta già guidando uno sviluppo. Continua lì, oppure prima lasciala.",
   again: "Riprova",
 };
 

@@ -46,6 +46,8 @@ export const beforeRun = {
   fetching: "De stem wordt opgehaald…",
   failed:
     "De stem kon niet worden opgehaald, dus er is niets begonnen. Je hebt maar één keer een netwerk nodig, de eerste keer.",
+  elsewhere:
+    "Er loopt al een sessie in een ander tabblad of venster van deze browser. Ga daar verder, of verlaat die eerst.",
   again: "Opnieuw proberen",
 };
 

@@ -46,6 +46,8 @@ export const beforeRun = {
   fetching: "A ir buscar a voz…",
   failed:
     "Não se conseguiu ir buscar a voz, e por isso nada começou. É preciso rede uma vez, a primeira.",
+  elsewhere:
+    "Já há uma sessão a decorrer noutro separador ou janela deste navegador. Continue lá, ou saia dela primeiro.",
   again: "Tentar de novo",
 };
 
