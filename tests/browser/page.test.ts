@@ -103,7 +103,7 @@ describe("The page in a real browser", () => {
     const page = await context.newPage();
     for (const place of placeIds) {
       await page.goto(`${stage.served.url}#${place}`);
-      await page.waitForTimeout(1500);
+      await page.waitForTimeout(700);
       const width = await page.evaluate(() => document.documentElement.scrollWidth);
       expect(width, place).toBeLessThanOrEqual(320);
     }
