@@ -9,6 +9,9 @@ test.each([
   [150.04, 1, "150"],
   [-5.5, 2, "−5.5"],
   [-0.001, 2, "0"],
+  [1.5e22, 1, "1.5 × 10^22"],
+  [-2e15, 2, "−2 × 10^15"],
+  [Number.POSITIVE_INFINITY, 1, "∞"],
 ])("%d to %d decimals is written %s", (value, decimals, written) => {
   expect(writeNumber(value, decimals)).toBe(written);
 });
