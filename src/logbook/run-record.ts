@@ -1,7 +1,9 @@
 // What is kept of a run: begun when, with which worksheet, each press, how it ended, what came of it.
 // With the check that something read back is one, since another version may have kept it.
+
 import { readWorksheet } from "../plan/read-worksheet.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import { isObject } from "../units/object.ts";
 
 export interface RunRecord {
   readonly id: string;
@@ -40,8 +42,4 @@ export function isRunRecord(kept: unknown): kept is RunRecord {
 /** What a date can be made of. */
 function isTime(kept: unknown): kept is number {
   return typeof kept === "number" && Math.abs(kept) <= 8.64e15;
-}
-
-function isObject(kept: unknown): kept is { readonly [key: string]: unknown } {
-  return typeof kept === "object" && kept !== null && !Array.isArray(kept);
 }

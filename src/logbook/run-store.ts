@@ -1,7 +1,9 @@
 // The runs, kept in this browser. A browser may refuse to keep anything: then they are held for as long
 // as the page is open, and whoever asks is told so.
+
 import { createStore, del, promisifyRequest, type UseStore, values } from "idb-keyval";
 import { isRunRecord, type RunRecord } from "./run-record.ts";
+import { soon } from "./soon.ts";
 
 /** Every run, newest first. */
 export type FoundRuns =
@@ -25,9 +27,6 @@ export interface RunStore {
   all(): Promise<FoundRuns>;
   remove(id: string): Promise<boolean>;
 }
-
-/** A store that has not answered after so long will not: some browsers leave an opening hanging, ms. */
-const PATIENCE = 3000;
 
 export function runStore(): RunStore {
   let opened: UseStore | null = null;
@@ -105,11 +104,4 @@ export function runStore(): RunStore {
 
 function newestFirst(runs: readonly RunRecord[]): readonly RunRecord[] {
   return runs.toSorted((a, b) => b.begunAt - a.begunAt || (a.id < b.id ? 1 : -1));
-}
-
-function soon<T>(answer: Promise<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Error("no answer from the store")), PATIENCE);
-    answer.then(resolve, reject).finally(() => clearTimeout(timer));
-  });
 }

@@ -1,5 +1,6 @@
 // Who speaks on this device, and how its own voices were measured: kept in this browser, not in the
 // worksheet, since another device has other voices. Small, and wanted at once: `localStorage`.
+import { isObject } from "../units/object.ts";
 import type { DevicePace } from "../voice/device-pace.ts";
 
 export type SpeakerChoice =
@@ -74,6 +75,3 @@ function isSpread(kept: unknown): boolean {
   const { least, most } = kept;
   return typeof least === "number" && typeof most === "number" && least >= 0 && most >= least;
 }
-
-const isObject = (value: unknown): value is { readonly [key: string]: unknown } =>
-  typeof value === "object" && value !== null && !Array.isArray(value);

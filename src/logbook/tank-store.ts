@@ -1,6 +1,9 @@
 // Tanks by name, kept in this browser between visits: what stands in the form's fields for each. A
 // browser may refuse to keep anything: that comes back as data, and the program goes on without.
+
 import { createStore, entries, promisifyRequest, type UseStore } from "idb-keyval";
+import { isObject } from "../units/object.ts";
+import { soon } from "./soon.ts";
 import type { KeptTexts } from "./worksheet-store.ts";
 
 export interface KeptTank {
@@ -22,9 +25,6 @@ export interface TankStore {
   /** True also where there is none of that name. */
   remove(label: string): Promise<boolean>;
 }
-
-/** A store that has not answered after so long will not: some browsers leave an opening hanging, ms. */
-const PATIENCE = 3000;
 
 const byName = new Intl.Collator("en", { numeric: true });
 
@@ -71,22 +71,11 @@ export function tankStore(): TankStore {
   };
 }
 
-function soon<T>(answer: Promise<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Error("no answer from the store")), PATIENCE);
-    answer.then(resolve, reject).finally(() => clearTimeout(timer));
-  });
-}
-
 function isTankOf(label: unknown, kept: unknown): kept is KeptTank {
   return (
-    isPlain(kept) &&
+    isObject(kept) &&
     kept.label === label &&
-    isPlain(kept.texts) &&
+    isObject(kept.texts) &&
     Object.values(kept.texts).every((text) => typeof text === "string")
   );
-}
-
-function isPlain(kept: unknown): kept is { readonly [name: string]: unknown } {
-  return typeof kept === "object" && kept !== null && !Array.isArray(kept);
 }

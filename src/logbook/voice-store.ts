@@ -1,7 +1,9 @@
 // A person's recorded phrases, kept in this browser clip by clip, a database a language. A browser may
 // refuse to keep anything: that comes back as data, and the program goes on without.
+
 import { createStore, entries, promisifyRequest, type UseStore } from "idb-keyval";
 import type { OwnClips } from "../voice/speaker.ts";
+import { soon } from "./soon.ts";
 
 type FoundVoice =
   | { readonly kind: "found"; readonly clips: OwnClips }
@@ -75,11 +77,4 @@ function abort(writing: IDBTransaction | null): void {
   } catch {
     // It has ended already, by the refusal that is told.
   }
-}
-
-function soon<T>(answer: Promise<T>, patience: number): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Error("no answer from the store")), patience);
-    answer.then(resolve, reject).finally(() => clearTimeout(timer));
-  });
 }

@@ -1,6 +1,9 @@
 // The worksheet as typed, kept in this browser between visits. A browser may refuse to keep
 // anything: that comes back as data, and the program goes on without.
+
 import { createStore, get, set, type UseStore } from "idb-keyval";
+import { isObject } from "../units/object.ts";
+import { soon } from "./soon.ts";
 
 /** Texts by path, as the screen holds them. */
 export type KeptTexts = { readonly [path: string]: string };
@@ -18,9 +21,6 @@ export interface WorksheetStore {
 }
 
 const KEY = "worksheet";
-
-/** A store that has not answered after so long will not: some browsers leave an opening hanging, ms. */
-const PATIENCE = 3000;
 
 export function worksheetStore(): WorksheetStore {
   let opened: UseStore | null = null;
@@ -53,18 +53,6 @@ export function worksheetStore(): WorksheetStore {
   };
 }
 
-function soon<T>(answer: Promise<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Error("no answer from the store")), PATIENCE);
-    answer.then(resolve, reject).finally(() => clearTimeout(timer));
-  });
-}
-
 function isTexts(kept: unknown): kept is KeptTexts {
-  return (
-    typeof kept === "object" &&
-    kept !== null &&
-    !Array.isArray(kept) &&
-    Object.values(kept).every((text) => typeof text === "string")
-  );
+  return isObject(kept) && Object.values(kept).every((text) => typeof text === "string");
 }

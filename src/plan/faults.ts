@@ -1,6 +1,7 @@
 // A schema and any value in, every fault of the value out, each with its place and what would do.
 // Alone, because valibot's own issues stop at an object's first unknown field, take a list for an
 // object, and know a missing field only by its parent.
+
 import { distance } from "fastest-levenshtein";
 import {
   type ArraySchema,
@@ -13,6 +14,7 @@ import {
   type UnionSchema,
 } from "valibot";
 import { filled } from "../units/may.ts";
+import { type Fields, isObject } from "../units/object.ts";
 import { heldValue } from "./held-value.ts";
 import { fileMay } from "./mays.ts";
 
@@ -26,8 +28,6 @@ export interface Fault {
 }
 
 type Path = readonly (string | number)[];
-
-type Fields = { readonly [name: string]: unknown };
 
 /** The schemas that are walked into; all others are judged whole. */
 type Walked =
@@ -54,7 +54,7 @@ export function faultsIn(schema: GenericSchema, value: unknown, path: Path = [])
     case "exact_optional":
       return faultsIn(walked.wrapped, value, path);
     case "strict_object":
-      return isFields(value)
+      return isObject(value)
         ? fieldFaults(walked.entries, value, path)
         : [faultOf(path, value, mayHold(schema))];
     case "array":
@@ -101,7 +101,7 @@ function unitFaults(
   path: Path,
 ): readonly Fault[] {
   const names = options.flatMap((option) => Object.keys(option.entries));
-  if (isFields(value)) {
+  if (isObject(value)) {
     const meant = options.filter((option) =>
       Object.keys(option.entries).some((name) => Object.hasOwn(value, name)),
     );
@@ -122,10 +122,6 @@ function noSuchField(name: string, names: readonly string[]): string {
   return asked
     ? filled(fileMay.meant, { name: near })
     : filled(fileMay.noSuchField, { names: names.map((it) => `"${it}"`).join(", ") });
-}
-
-function isFields(value: unknown): value is Fields {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
 /** The schema's own rules of length, run on the list alone. */

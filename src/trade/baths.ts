@@ -9,7 +9,6 @@ export type Fate = "drain" | "waste" | "return" | "by-dilution";
 
 export interface BathFacts {
   readonly id: string;
-  readonly label: string;
   /** Only where the worksheet names it. */
   readonly onlyIfNamed: boolean;
   /** Seconds; null: worked out from the leaflet. */
@@ -31,7 +30,6 @@ export interface BathFacts {
 const bwNegative: readonly BathFacts[] = [
   {
     id: "prewet",
-    label: "Pre-wet",
     onlyIfNamed: true,
     seconds: 60,
     agitation: "continuous",
@@ -40,7 +38,6 @@ const bwNegative: readonly BathFacts[] = [
   },
   {
     id: "developer",
-    label: "Developer",
     onlyIfNamed: false,
     seconds: null,
     agitation: "as-developer",
@@ -49,7 +46,6 @@ const bwNegative: readonly BathFacts[] = [
   },
   {
     id: "stop",
-    label: "Stop bath",
     onlyIfNamed: false,
     seconds: 60,
     agitation: "continuous",
@@ -58,7 +54,6 @@ const bwNegative: readonly BathFacts[] = [
   },
   {
     id: "fixer",
-    label: "Fixer",
     onlyIfNamed: false,
     seconds: 300,
     agitation: "as-developer",
@@ -67,7 +62,6 @@ const bwNegative: readonly BathFacts[] = [
   },
   {
     id: "rinse",
-    label: "Rinse",
     onlyIfNamed: true,
     seconds: 30,
     agitation: "continuous",
@@ -76,7 +70,6 @@ const bwNegative: readonly BathFacts[] = [
   },
   {
     id: "wash-aid",
-    label: "Wash aid",
     onlyIfNamed: true,
     seconds: 120,
     agitation: "as-developer",
@@ -85,7 +78,6 @@ const bwNegative: readonly BathFacts[] = [
   },
   {
     id: "wash",
-    label: "Wash",
     onlyIfNamed: false,
     seconds: 600,
     agitation: "none",
@@ -94,7 +86,6 @@ const bwNegative: readonly BathFacts[] = [
   },
   {
     id: "wetting-agent",
-    label: "Wetting agent",
     onlyIfNamed: false,
     seconds: 60,
     agitation: "none",

@@ -11,16 +11,15 @@ interface Running {
   readonly elapsed: ReadonlySignal<number | null>;
 }
 
-/** @param show calls back again and again for the display, until the returned function is called. */
-export function useRunning(session: Session | null, show = showing): Running {
+export function useRunning(session: Session | null): Running {
   const position = useSignal(session?.run.position() ?? null);
   useEffect(() => {
     position.value = session?.run.position() ?? null;
     if (session === null) return;
-    return show(() => {
+    return showing(() => {
       position.value = session.run.position();
     });
-  }, [session, show, position]);
+  }, [session, position]);
   const at = useComputed(() => {
     const section = position.value?.section?.id;
     return session?.timeline.sections.findIndex(({ id }) => id === section) ?? -1;

@@ -1,11 +1,11 @@
 // A draft in, the language that its voice speaks out, and the other way round. Alone, because the page's
 // language is another matter: a worksheet keeps its own.
-import { type Language, languageOf, usualLanguage } from "../units/language.ts";
+import { type Language, spokenIn, usualLanguage } from "../units/language.ts";
 import type { Draft } from "./draft.ts";
 
 /** The usual one where the worksheet names none, or one that is not spoken here. */
 export function sheetLanguage(draft: Draft): Language {
-  return languageOf((draft.language ?? "").trim()) ?? usualLanguage;
+  return spokenIn(draft.language?.trim());
 }
 
 /** The usual one is not written down. */

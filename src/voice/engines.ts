@@ -27,8 +27,15 @@ export async function openVoice(voice: Voice): Promise<Speak> {
   }
 }
 
+const hashes = new Map<Voice["engine"], string>();
+
+/** Read once: six languages share files of tens of megabytes. */
 export function engineHash({ engine }: Voice): string {
+  const known = hashes.get(engine);
+  if (known !== undefined) return known;
   const hash = createHash("sha256");
   for (const path of files[engine]) hash.update(packaged(path));
-  return hash.digest("hex");
+  const digest = hash.digest("hex");
+  hashes.set(engine, digest);
+  return digest;
 }

@@ -11,6 +11,7 @@ import {
 } from "node-web-audio-api";
 import { gain } from "../tones/loudness.ts";
 import type { CodedRate } from "./encode.ts";
+import { fadeEnds } from "./fade.ts";
 import type { Speech } from "./speech.ts";
 import type { Voice } from "./voices.ts";
 
@@ -77,12 +78,7 @@ const trimmed = (samples: Float32Array, rate: number, room: Voice["room"]): Floa
     Math.max(0, first - Math.round(room.before * ms)),
     last + Math.round(room.after * ms),
   );
-  const fade = (length: number, at: (i: number) => number) => {
-    for (let i = 0; i < length; i++)
-      said[at(i)] = (said[at(i)] ?? 0) * Math.sin((Math.PI * i) / (2 * length)) ** 2;
-  };
-  fade(Math.round(4 * ms), (i) => i);
-  fade(Math.round(12 * ms), (i) => said.length - 1 - i);
+  fadeEnds(said, Math.round(4 * ms), Math.round(12 * ms));
   return said;
 };
 

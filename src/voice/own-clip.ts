@@ -1,5 +1,6 @@
 // What a microphone heard of one phrase in, a clip fit to stand beside those of the pack out: cleared
 // of rumble, cut to what is said, and set to the pack's loudness. Or the reason why it cannot be one.
+import { fadeEnds } from "./fade.ts";
 import { frame, type Heard, heardSpeech } from "./heard-speech.ts";
 import { levelled } from "./level.ts";
 
@@ -83,12 +84,7 @@ function cut(samples: Float32Array, { from, to }: Heard): Float32Array {
   const last = Math.min(Math.ceil(samples.length / frame), to + KEPT.after);
   const said = new Float32Array((last - first) * frame);
   said.set(samples.subarray(first * frame, last * frame));
-  const fade = (length: number, at: (i: number) => number) => {
-    for (let i = 0; i < length; i += 1)
-      said[at(i)] = (said[at(i)] ?? 0) * Math.sin((Math.PI * i) / (2 * length)) ** 2;
-  };
-  fade(FADE.in, (i) => i);
-  fade(FADE.out, (i) => said.length - 1 - i);
+  fadeEnds(said, FADE.in, FADE.out);
   return said;
 }
 

@@ -1,7 +1,9 @@
 // A person's own voice as one file, and back: a zip with an index and one WAV a phrase, so that other
 // programs can open what is in it. Reading is strict, and what cannot be used comes back as a reason.
+
 import type { Unzipped } from "fflate";
 import { wavHeader } from "../tones/wav.ts";
+import { isObject } from "../units/object.ts";
 import type { OwnClips } from "./speaker.ts";
 import { sumOf, zipSums } from "./zip-sums.ts";
 
@@ -156,9 +158,6 @@ function isEntry(entry: unknown): entry is IndexEntry {
     Number.isInteger(entry.samples)
   );
 }
-
-const isObject = (value: unknown): value is { readonly [key: string]: unknown } =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 function wavOf(samples: Int16Array = new Int16Array()): Uint8Array {
   const bytes = new Uint8Array(HEADER + samples.length * 2);
