@@ -77,10 +77,14 @@ export interface Missing {
   readonly text: string;
 }
 
+/** An engine or a coder may fall over under load: what it had not spoken is tried so often in all. */
+const ATTEMPTS = 3;
+
 /** Speaks what the clip store lacks, in as many processes as the machine runs at once. */
 async function speakMissing(
   packs: readonly WantedPack[],
   progress: (done: number, of: number) => void,
+  attempt = 1,
 ): Promise<void> {
   const missing = packs.flatMap(({ language, phrases, clips }) =>
     phrases
@@ -90,7 +94,8 @@ async function speakMissing(
   const workers = Math.min(availableParallelism(), missing.length);
   let done = 0;
   progress(0, missing.length);
-  await Promise.all(
+  // All are waited for: one that fails must not leave another speaking into the next attempt.
+  const ended = await Promise.allSettled(
     Array.from({ length: workers }, (_, worker) => {
       const share = missing.filter((_, i) => i % workers === worker);
       return spokenBy(share, () => {
@@ -99,6 +104,10 @@ async function speakMissing(
       });
     }),
   );
+  const failed = ended.find((end) => end.status === "rejected");
+  if (failed === undefined) return;
+  if (attempt === ATTEMPTS) throw failed.reason;
+  await speakMissing(packs, progress, attempt + 1);
 }
 
 function spokenBy(share: readonly Missing[], spoken: () => void): Promise<void> {
