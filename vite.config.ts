@@ -1,6 +1,26 @@
+import { fileURLToPath } from "node:url";
 import preact from "@preact/preset-vite";
+import type { Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
+import { notKeptOffline } from "./src/kept-offline.ts";
+
+/** Fails the build of a page that would lack something without a network. */
+const wholeOffline: Plugin = {
+  name: "whole-offline",
+  apply: "build",
+  closeBundle: {
+    // After the service worker has been written.
+    order: "post",
+    sequential: true,
+    handler(error) {
+      if (error) return;
+      const lacking = notKeptOffline(fileURLToPath(new URL("dist", import.meta.url)));
+      if (lacking.length > 0)
+        throw new Error(`The service worker does not keep:\n${lacking.join("\n")}`);
+    },
+  },
+};
 
 export default defineConfig({
   root: "src",
@@ -24,6 +44,10 @@ export default defineConfig({
         name: "Tankside",
         short_name: "Tankside",
         description: "A voice- and audio-guided timer for developing film by hand, in the dark.",
+        lang: "en",
+        dir: "ltr",
+        categories: ["photo", "utilities"],
+        // No `id`: it would be read from the host's root, and two copies on one host would be one program.
         start_url: "./",
         scope: "./",
         display: "standalone",
@@ -31,10 +55,18 @@ export default defineConfig({
         theme_color: "#000000",
         icons: [
           { src: "icon-192.png", sizes: "192x192", type: "image/png" },
-          { src: "icon-512.png", sizes: "512x512", type: "image/png", purpose: "any maskable" },
+          { src: "icon-512.png", sizes: "512x512", type: "image/png" },
+          // Smaller in its ground: a device may cut all but the inner circle away, four fifths across.
+          {
+            src: "icon-maskable-512.png",
+            sizes: "512x512",
+            type: "image/png",
+            purpose: "maskable",
+          },
         ],
       },
     }),
+    wholeOffline,
   ],
   build: {
     outDir: "../dist",

@@ -1,9 +1,11 @@
 // Wires the page to the world: storage, files, timers, sound, the address bar. Nothing is decided here.
 // Whatever sounds is fetched behind the first screen. Past 200 lines because all the ports are here.
 import { signal } from "@preact/signals";
-import { render } from "preact";
+import { type ComponentType, render } from "preact";
 import type { BrowserRuns } from "./live/browser-runs.ts";
-import type { Detail } from "./live/runs.ts";
+import { mayBeUnfinished } from "./live/run-flag.ts";
+import { delayStore } from "./logbook/delay-store.ts";
+import type { Keeping } from "./logbook/keeping.ts";
 import { languageOfVisit, languageStore } from "./logbook/language-store.ts";
 import { runStore } from "./logbook/run-store.ts";
 import { speakerStore } from "./logbook/speaker-store.ts";
@@ -12,6 +14,8 @@ import { voiceStore } from "./logbook/voice-store.ts";
 import { worksheetStore } from "./logbook/worksheet-store.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
 import { Frame } from "./ui/frame.tsx";
+import type { Hands } from "./ui/hands.ts";
+import type { InstallOffer } from "./ui/install.tsx";
 import { speak, withLateWords } from "./ui/language.ts";
 import { late } from "./ui/late.tsx";
 import { placeAt } from "./ui/place.ts";
@@ -26,10 +30,46 @@ import "./ui/answer.css";
 let awake = false;
 let lock: Promise<WakeLockSentinel | null> | null = null;
 
+/** Heard of early, or not at all. */
+const installOffer = signal<InstallOffer | null>(null);
+window.addEventListener("beforeinstallprompt", (event) => {
+  event.preventDefault();
+  installOffer.value = event as InstallOffer;
+});
+
 void begin();
 
 /** A function, so that the script itself waits for nothing: what is fetched meanwhile may import from it. */
 async function begin(): Promise<void> {
+  const store = runStore();
+  const speakers = openSpeakers(
+    voiceStore(),
+    speakerStore(() => localStorage),
+  );
+
+  const delays = delayStore(() => localStorage);
+  /** For the page's life: a thermometer stays connected whatever place is shown. */
+  let hands: Hands | null = null;
+
+  /** One for the page's life: a run goes on whatever place is shown. */
+  let opened: Promise<BrowserRuns> | null = null;
+  function runs(): Promise<BrowserRuns> {
+    opened ??= Promise.all([import("./live/browser-runs.ts"), import("./ui/record-of.ts")]).then(
+      ([{ browserRuns }, { recordOf }]) =>
+        browserRuns({
+          told: (session, ended) => void store.keep(recordOf(session, ended)),
+          speakerOf: speakers.speaker,
+          pocketTrack: () => import("./track/pocket-track.ts"),
+          delay: delays.load,
+        }),
+    );
+    return opened;
+  }
+
+  const askForLeftRun = () => runs().then((ports) => ports.unfinished());
+  // A run that was on when its page died is not kept waiting for anything.
+  const leftRun = mayBeUnfinished() ? askForLeftRun() : null;
+
   const chosenLanguages = languageStore();
   // English comes with the page; it stays where another cannot be fetched.
   await speak(languageOfVisit(chosenLanguages, navigator.languages));
@@ -56,32 +96,12 @@ async function begin(): Promise<void> {
     else if (awake) keepAwake(true);
   });
 
-  const store = runStore();
-  const speakers = openSpeakers(
-    voiceStore(),
-    speakerStore(() => localStorage),
-  );
-
-  /** One for the page's life: a run goes on whatever place is shown. */
-  let opened: Promise<BrowserRuns> | null = null;
-  function runs(): Promise<BrowserRuns> {
-    opened ??= import("./live/browser-runs.ts").then(({ browserRuns }) =>
-      browserRuns(({ id, worksheet, timeline, run }, ended) => {
-        const presses = run.presses();
-        void store.keep({
-          id,
-          begunAt: presses[0]?.at ?? Date.now(),
-          worksheet,
-          developmentSeconds: timeline.plan.developmentSeconds,
-          presses,
-          ended,
-          note: "",
-        });
-      }, speakers.speaker),
-    );
-    return opened;
+  /** One for the page's life: a browser is asked for nothing twice. */
+  let asksToKeep: Promise<Keeping> | null = null;
+  function keeping(): Promise<Keeping> {
+    asksToKeep ??= import("./logbook/keeping.ts").then(({ browserKeeping }) => browserKeeping());
+    return asksToKeep;
   }
-
   // What sounds is fetched once the first screen stands, so that a press is answered at once.
   const whenIdle = window.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 300));
   const idle = new Promise<void>((resolve) => whenIdle(() => resolve()));
@@ -113,6 +133,28 @@ async function begin(): Promise<void> {
     });
   });
 
+  const News = late(async () => {
+    await idle;
+    const parts = Promise.all([
+      withLateWords(import("./ui/news.tsx")),
+      import("./live/updates.ts"),
+      runs(),
+    ]);
+    return orNothing(
+      parts.then(async ([{ newsWith }, { browserUpdates }, { current }]) => {
+        const leads = () => current.value !== null;
+        const reload = () => location.reload();
+        return newsWith({ updates: await browserUpdates({ leads, reload, after }), current });
+      }),
+    );
+  });
+
+  const Install = late(async () => {
+    await idle;
+    const part = withLateWords(import("./ui/install.tsx"));
+    return orNothing(part.then(({ installWith }) => installWith(installOffer)));
+  });
+
   const root = document.getElementById("tankside");
   if (!root) throw new Error("the page has no place to show anything in");
   render(
@@ -122,6 +164,8 @@ async function begin(): Promise<void> {
       Unsaid={Unsaid}
       WhoSpeaks={WhoSpeaks}
       languageStore={chosenLanguages}
+      News={News}
+      Install={Install}
       hearAPour={async () => {
         const [ports, { hearAPour }] = await Promise.all([runs(), import("./ui/taste.ts")]);
         await hearAPour(ports);
@@ -132,20 +176,24 @@ async function begin(): Promise<void> {
           return walkThroughWith(await runs(), () => window.print());
         },
         "lights-out": async () => {
-          const { lightsOutWith } = await withLateWords(import("./ui/lights-out.tsx"));
+          const [{ lightsOutWith }, { openHands }] = await Promise.all([
+            withLateWords(import("./ui/lights-out.tsx")),
+            import("./ui/hands.ts"),
+          ]);
           const ports = await runs();
+          hands ??= openHands(ports.current, () => localStorage);
           return lightsOutWith({
             runs: ports,
-            leave: ports.leave,
-            say,
+            soundCheck: ports.check,
+            knocks: ports.knocks,
+            ...hands,
+            delays,
+            after,
+            keeping: await keeping(),
             toWriteUp,
             keepAwake,
-            often,
+            often: everyQuarter,
           });
-
-          function say(detail: Detail): void {
-            void ports.say(detail);
-          }
 
           function toWriteUp(): void {
             ports.leave();
@@ -154,14 +202,23 @@ async function begin(): Promise<void> {
         },
         "write-up": async () => {
           const { writeUpWith } = await withLateWords(import("./ui/write-up.tsx"));
-          return writeUpWith({ store, saveFile, useWorksheet, after });
+          return writeUpWith({ store, keeping: await keeping(), saveFile, useWorksheet, after });
         },
       }}
     />,
     root,
   );
 
-  void idle.then(runs).then((ports) => ports.prepare(workOut.worksheet.value?.language));
+  void goOn();
+
+  async function goOn(): Promise<void> {
+    const left = await (leftRun ?? idle.then(askForLeftRun));
+    const ports = await runs();
+    if (left?.isFresh) {
+      location.hash = "#lights-out";
+      await ports.goOnWithUnfinished();
+    } else ports.prepare(workOut.worksheet.value?.language);
+  }
   if ("serviceWorker" in navigator && import.meta.env.PROD) {
     void navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
   }
@@ -172,9 +229,20 @@ async function begin(): Promise<void> {
   }
 }
 
+/** What the page does as well without is not complained of where it cannot be fetched. */
+function orNothing(part: Promise<ComponentType>): Promise<ComponentType> {
+  return part.catch(() => () => null);
+}
+
 function after(ms: number, act: () => void): () => void {
   const timer = setTimeout(act, ms);
   return () => clearTimeout(timer);
+}
+
+/** A run is looked at for ten minutes and more: its screen counts seconds, and costs as little as it can. */
+function everyQuarter(show: () => void): () => void {
+  const timer = setInterval(show, 250);
+  return () => clearInterval(timer);
 }
 
 function often(show: () => void): () => void {

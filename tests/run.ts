@@ -1,8 +1,8 @@
 // Every check there is, one after another: format and lint, types, the pure stages' types, dead
 // code, the sounds and the page built, then all tests. The last line is `N passed, N failed`.
-import { spawnSync } from "node:child_process";
+import { type StdioOptions, spawn, spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
 
 interface Count {
@@ -18,23 +18,53 @@ function check(title: string, command: string, args: readonly string[]): Count {
   return status === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 }
 
-/** Runs some of the tests and counts them; a run that crashed counts as one failure. */
-function tests(title: string, ...which: readonly string[]): Count {
-  process.stdout.write(`\n— ${title}\n`);
-  const report = join(mkdtempSync(join(tmpdir(), "tankside-")), "report.json");
-  const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
-  const { status } = spawnSync(bin("vitest"), ["run", ...which, ...reporters], {
-    stdio: ["ignore", "inherit", "inherit"],
-  });
+const cores = availableParallelism();
+/** A busy machine is slow, and that is no failure, ms. */
+const patience = "--testTimeout=60000";
+
+const report = () => join(mkdtempSync(join(tmpdir(), "tankside-")), "report.json");
+
+const toRun = (file: string, which: readonly string[]): readonly string[] => [
+  "run",
+  ...which,
+  "--reporter=default",
+  "--reporter=json",
+  `--outputFile.json=${file}`,
+];
+
+/** What a report counts; a run that crashed counts as one failure. */
+function counted(file: string, status: number | null): Count {
   try {
     const { numPassedTests: passed, numFailedTests: failed } = JSON.parse(
-      readFileSync(report, "utf8"),
+      readFileSync(file, "utf8"),
     );
     const crashed = status !== 0 && failed === 0;
     return { passed, failed: failed + (crashed || passed === 0 ? 1 : 0) };
   } catch {
     return { passed: 0, failed: 1 };
   }
+}
+
+function tests(title: string, ...which: readonly string[]): Count {
+  process.stdout.write(`\n— ${title}\n`);
+  const file = report();
+  const stdio: StdioOptions = ["ignore", "inherit", "inherit"];
+  return counted(file, spawnSync(bin("vitest"), toRun(file, which), { stdio }).status);
+}
+
+/** Begun now, and told of and counted when it is waited for: for what waits far more than it works. */
+function testsMeanwhile(title: string, ...which: readonly string[]): () => Promise<Count> {
+  const file = report();
+  const running = spawn(bin("vitest"), toRun(file, which), { stdio: ["ignore", "pipe", "pipe"] });
+  const told: Buffer[] = [];
+  running.stdout.on("data", (part) => told.push(part));
+  running.stderr.on("data", (part) => told.push(part));
+  const ended = new Promise<number | null>((resolve) => running.on("close", resolve));
+  return async () => {
+    const status = await ended;
+    process.stdout.write(`\n— ${title}\n${Buffer.concat(told)}`);
+    return counted(file, status);
+  };
 }
 
 const counts = [
@@ -47,18 +77,25 @@ const counts = [
   check("Dead code", bin("knip"), ["--no-progress"]),
   check("Sounds", bin("tsx"), ["src/voice/build-sounds.ts"]),
   check("The page", bin("vite"), ["build", "--logLevel", "error"]),
-  tests("Tests", "--exclude", "tests/browser/**"),
-  // With nothing beside them: what a busy machine shows late is not the page's doing.
-  tests("Tests in a real browser", "tests/browser/page.test.ts"),
-  // These wait more than they work, and what they capture is timed on the page's own audio clock.
+];
+// Six minutes out of sight, in which a page does next to nothing.
+const hidden = testsMeanwhile("A run out of sight", "tests/browser/hidden.test.ts");
+counts.push(
+  tests("Tests", "--exclude", "tests/browser/**", `--maxWorkers=${cores}`, patience),
+  // With nothing beside it: it has ten seconds by the clock on the wall.
+  tests("A newcomer", "tests/browser/page.test.ts", "--testNamePattern=newcomer", patience),
+  // These wait more than they work, and what they capture is timed on the page's own clocks.
   tests(
-    "Tests of whole runs in a real browser",
+    "Tests in a real browser",
     "tests/browser",
     "--exclude",
-    "tests/browser/page.test.ts",
+    "tests/browser/hidden.test.ts",
+    "--testNamePattern=^(?!.*newcomer)",
     "--maxWorkers=3",
+    patience,
   ),
-];
+  await hidden(),
+);
 const total = counts.reduce(
   (sum, { passed, failed }) => ({ passed: sum.passed + passed, failed: sum.failed + failed }),
   { passed: 0, failed: 0 },

@@ -2,50 +2,84 @@
 // Under them lies a bed too soft to notice, so that links stay awake and the page counts as sounding.
 import type { Cue } from "../timeline/score.ts";
 import { type Sources, soundOf } from "../timeline/sound.ts";
+import { bedNoise } from "../tones/bed.ts";
 import { sampleRate } from "../tones/designs.ts";
-import type { Player } from "./run.ts";
+import type { BrowserAudio } from "./browser-audio.ts";
+import type { OwnSound } from "./knocks.ts";
+import type { Placed, Player } from "./placer.ts";
 
-/** −60 dB under full scale. */
-const BED_LEVEL = 0.001;
-const BED_SECONDS = 4;
 /** A sound that is stopped is faded over this many seconds, so that it does not click. */
 const FADE = 0.01;
 
 export interface BrowserPlayer extends Player {
   /** As `play`, but from sources other than the player's own. */
-  playFrom(other: Sources, cue: Cue, at: number): { stop(): void };
+  playFrom(other: Sources, cue: Cue, at: number): Placed;
+  /** Sounds at once: the answer to a press. */
+  answerPress(): void;
+  /** What was placed and is not long over, on the context's clock. */
+  sounding(): readonly OwnSound[];
   close(): void;
 }
 
-export function openBrowserPlayer(context: AudioContext, sources: Sources): BrowserPlayer {
-  const master = context.createGain();
-  master.connect(context.destination);
-  const bed = bedOf(context);
-  bed.connect(master);
-  bed.start();
+/** A sound that is over is remembered so long, seconds: it is still in the room, and in the microphone. */
+const REMEMBERED = 2;
+
+/** What lies between the sounds and the loudspeaker, on one context. */
+interface Graph {
+  readonly context: AudioContext;
+  readonly master: GainNode;
+  readonly bed: AudioBufferSourceNode;
+}
+
+/** @param delay seconds by which what is played is heard late, as with wireless headphones. */
+export function openBrowserPlayer(
+  audio: BrowserAudio,
+  sources: Sources,
+  delay: number,
+): BrowserPlayer {
+  let built: Graph | null = null;
   const tones = new Map<string, AudioBuffer>();
+  let own: readonly OwnSound[] = [];
+
+  /** Anew where the context is another one: the one before is dead. */
+  function graph(): Graph {
+    const context = audio.context();
+    if (built?.context === context) return built;
+    const master = context.createGain();
+    master.connect(context.destination);
+    const bed = bedOf(context);
+    bed.connect(master);
+    bed.start();
+    built = { context, master, bed };
+    return built;
+  }
 
   function bufferOf(cue: Cue, from: Sources): AudioBuffer {
     const sound = soundOf(cue, from);
     const key = cue.channel === "tone" ? `${cue.sounds[0]} ${sound.length}` : null;
     const known = key === null ? undefined : tones.get(key);
     if (known !== undefined) return known;
-    const buffer = context.createBuffer(1, Math.max(sound.length, 1), sampleRate);
-    buffer.getChannelData(0).set(sound);
+    const buffer = bufferWith(graph().context, sound);
     if (key !== null) tones.set(key, buffer);
     return buffer;
   }
 
-  function start(buffer: AudioBuffer, at: number) {
+  function start(buffer: AudioBuffer, kind: OwnSound["kind"], at: number): Placed {
+    const { context, master } = graph();
     const source = context.createBufferSource();
     source.buffer = buffer;
     const gain = context.createGain();
     source.connect(gain).connect(master);
     source.onended = () => gain.disconnect();
-    source.start(at);
+    const from = Math.max(at, context.currentTime);
+    source.start(from);
+    const one: OwnSound = { from, to: from + buffer.duration, kind };
+    own = [...own.filter(({ to }) => to > context.currentTime - REMEMBERED), one];
     return {
+      begun: () => context.currentTime >= from,
       stop() {
         const now = context.currentTime;
+        own = own.map((each) => (each === one ? { ...one, to: Math.min(one.to, now) } : each));
         gain.gain.setValueAtTime(1, now);
         gain.gain.linearRampToValueAtTime(0, now + FADE);
         source.stop(now + FADE);
@@ -53,33 +87,37 @@ export function openBrowserPlayer(context: AudioContext, sources: Sources): Brow
     };
   }
 
-  const pressTone = new Float32Array(sources.tone("press"));
-  const press = context.createBuffer(1, pressTone.length, sampleRate);
-  press.getChannelData(0).set(pressTone);
+  const press = sources.tone("press");
+  const placed = (at: number) => audio.audioAt(at) - delay;
+  graph();
 
   return {
-    now: () => context.currentTime,
-    play: (cue, at) => start(bufferOf(cue, sources), at),
-    playFrom: (other, cue, at) => start(bufferOf(cue, other), at),
-    answerPress: () => void start(press, context.currentTime),
+    now: () => audio.clocks().steady,
+    play: (cue, at) => start(bufferOf(cue, sources), kindOf(cue), placed(at)),
+    playFrom: (other, cue, at) => start(bufferOf(cue, other), kindOf(cue), placed(at)),
+    sounding: () => own,
+    answerPress() {
+      const { context } = graph();
+      start(bufferWith(context, press), "tone", context.currentTime);
+    },
     close() {
-      bed.stop();
-      master.disconnect();
+      built?.bed.stop();
+      built?.master.disconnect();
     },
   };
 }
 
-/** Noise from a fixed seed, looped. */
+const kindOf = (cue: Cue): OwnSound["kind"] => (cue.channel === "voice" ? "voice" : "tone");
+
+function bufferWith(context: AudioContext, samples: Float32Array): AudioBuffer {
+  const buffer = context.createBuffer(1, Math.max(samples.length, 1), sampleRate);
+  buffer.getChannelData(0).set(samples);
+  return buffer;
+}
+
 function bedOf(context: AudioContext): AudioBufferSourceNode {
-  const buffer = context.createBuffer(1, BED_SECONDS * sampleRate, sampleRate);
-  const noise = buffer.getChannelData(0);
-  let seed = 1;
-  for (let i = 0; i < noise.length; i += 1) {
-    seed = (seed * 48271) % 2147483647;
-    noise[i] = BED_LEVEL * ((2 * seed) / 2147483647 - 1);
-  }
   const source = context.createBufferSource();
-  source.buffer = buffer;
+  source.buffer = bufferWith(context, bedNoise());
   source.loop = true;
   return source;
 }

@@ -1,45 +1,68 @@
 // The screens' sound and runs, in a browser: fetches words and sounds once, compiles, and plays.
-// A run belongs to the page and not to a screen: it goes on whatever place is shown. Past 200 lines
-// because runs and hearings share the one context and fall silent for each other.
+// A run belongs to the page and not to a screen: it goes on whatever place is shown. Past 200 lines because
+// runs and hearings share the one context and fall silent for each other.
 import { signal } from "@preact/signals";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import { LEAD } from "../process/process.ts";
 import { lengthsFor } from "../timeline/lengths.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
 import { compile } from "../timeline/timeline.ts";
 import { type Language, spokenIn } from "../units/language.ts";
 import { bundled, type Speaker } from "../voice/speaker.ts";
+import { browserAudio } from "./browser-audio.ts";
+import { browserJournal, type RunHeader } from "./browser-journal.ts";
+import { browserElement } from "./browser-pocket.ts";
+import { soundCheckOn } from "./browser-sound-check.ts";
 import { fetchSounds, type Sounds } from "./browser-sounds.ts";
-import { playerFor } from "./browser-speaker.ts";
+import { playerFor, samplesBy } from "./browser-speaker.ts";
 import { voiceSoundsOn } from "./browser-voice-sounds.ts";
+import type { Entry, Way } from "./journal.ts";
+import { type KnockPort, openKnockPort } from "./knock-port.ts";
+import type { OwnSound } from "./knocks.ts";
+import { planLearnt } from "./learnt-plan.ts";
+import { detailIn, openLeftRun } from "./left-run.ts";
 import { claimRun } from "./one-runner.ts";
-import { openRun } from "./run.ts";
-import type { Detail, Hearing, Runs, Session } from "./runs.ts";
+import type { PocketTrack } from "./pocket-shape.ts";
+import { flagRun } from "./run-flag.ts";
+import type { Learnt } from "./run-shape.ts";
+import type { Hearing, Runs, Session } from "./runs.ts";
+import { openHearing } from "./section-hearing.ts";
+import { type OpenSession, openSession } from "./session.ts";
+import type { SoundCheck } from "./sound-check.ts";
 import type { VoiceSounds } from "./voice-sounds.ts";
 
 /** A run that goes on or ends is told to whoever keeps the record. */
 export type Told = (session: Session, ended: "done" | "left" | null) => void;
 
-/** How long the loudspeaker may need to wake before the first sound of a hearing, seconds. */
-const WAKE = 0.1;
-
 export interface BrowserRuns extends Runs {
   readonly voice: VoiceSounds;
+  readonly check: SoundCheck;
+  readonly knocks: KnockPort;
 }
 
-/** @param speakerOf who speaks a language, as chosen on this device. */
-export function browserRuns(
-  told: Told,
-  speakerOf: (language: Language) => Promise<Speaker>,
-): BrowserRuns {
+interface BrowserRunsParts {
+  readonly told: Told;
+  /** Who speaks a language, as chosen on this device. */
+  readonly speakerOf: (language: Language) => Promise<Speaker>;
+  /** Seconds by which what is played is heard late on this device. */
+  readonly delay: () => number;
+  /** What makes a run one track, fetched when it is first wanted. */
+  readonly pocketTrack: () => Promise<PocketTrack>;
+}
+
+export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
+  const { told, speakerOf, delay, pocketTrack } = parts;
   const current = signal<Session | null>(null);
   const fetched = new Map<Language, Promise<Sounds>>();
-  let context: AudioContext | null = null;
+  const audio = browserAudio();
+  const element = browserElement();
+  const journal = browserJournal();
   /** Whose lengths a timeline was compiled with: it is to be played in no other voice. */
   const speakers = new WeakMap<Timeline, Speaker>();
-  /** The plan of the run that is on. */
-  let planned: Plan | null = null;
-  let closeRun = () => {};
+  let close = () => {};
+  let go: (way: Way) => void = () => {};
+  let ownSounds: () => readonly OwnSound[] = () => [];
   let stopHearing = () => {};
 
   /** Fetched once a language; a fetch that failed is tried again the next time. */
@@ -54,24 +77,8 @@ export function browserRuns(
     return coming;
   }
 
-  /** One context for the page's life, made and woken within a press. */
-  async function awake(): Promise<AudioContext> {
-    context ??= new AudioContext({ latencyHint: "balanced" });
-    await context.resume();
-    return context;
-  }
-
   async function compiled(worksheet: Worksheet, plan: Plan, lead?: number): Promise<Timeline> {
     const speaker = await speakerOf(spokenIn(worksheet.language));
-    return compiledFor(speaker, worksheet, plan, lead);
-  }
-
-  async function compiledFor(
-    speaker: Speaker,
-    worksheet: Worksheet,
-    plan: Plan,
-    lead?: number,
-  ): Promise<Timeline> {
     const { script, index } = await sounds(spokenIn(worksheet.language));
     const lengths = lengthsFor(speaker, index, worksheet.voice?.rate ?? 1);
     const timeline = compile(worksheet, plan, script, lengths, lead);
@@ -79,130 +86,188 @@ export function browserRuns(
     return timeline;
   }
 
-  const speakerIn = (timeline: Timeline): Speaker => speakers.get(timeline) ?? bundled;
+  /** Both that a run may be heard by; to be called from a press. */
+  function awake(): Promise<unknown> {
+    if (current.value === null) element.bed();
+    else void element.play();
+    return audio.awake();
+  }
+
+  const restIfNone = () => void (current.value === null && element.stop());
 
   async function begin(worksheet: Worksheet, plan: Plan): Promise<"begun" | "elsewhere"> {
     const waking = awake();
-    const timeline = await compiled(worksheet, plan);
-    const loaded = await sounds(spokenIn(worksheet.language));
-    const audio = await waking;
-    const letGo = await claimRun();
-    if (letGo === null) return "elsewhere";
-    stopHearing();
-    const id = crypto.randomUUID();
-    const takeOver = () => void bundledTakesOver(id);
-    const player = playerFor(audio, loaded, timeline, speakerIn(timeline), takeOver);
-    const run = openRun({
-      timeline,
-      script: loaded.script,
-      lengths: {
-        // Another may have taken over meanwhile.
-        spoken(phrases) {
-          const speaker = speakerIn(current.value?.timeline ?? timeline);
-          return lengthsFor(speaker, loaded.index, timeline.voice.rate).spoken(phrases);
-        },
-      },
-      player,
-      everySecond: everySecond,
-      utc: Date.now,
-    });
-    const detail = worksheet.voice?.detail ?? "full";
-    const session = { id, worksheet, timeline, detail, run: telling() };
-    planned = plan;
-    closeRun = () => {
-      run.close();
-      player.close();
-      letGo();
-    };
-    current.value = session;
-    session.run.press();
+    const header = { id: crypto.randomUUID(), worksheet, plan, begunAt: Date.now() };
+    const led = await lead(header, [], waking).finally(restIfNone);
+    if (led === null) return "elsewhere";
+    led.run.goOn(audio.clocks().steady);
     return "begun";
+  }
 
-    /** The run, telling the record after each press. */
-    function telling(): typeof run {
-      return {
-        ...run,
-        press(ago) {
-          run.press(ago);
-          performance.mark("tankside-begun", { detail: run.begunAt() });
-          told(session, run.position().kind === "over" ? "done" : null);
-        },
-      };
+  /** Opens a run, if no other page leads one; what is fetched is fetched before anything is claimed. */
+  async function lead(
+    header: RunHeader,
+    entries: readonly Entry[],
+    waking: Promise<unknown>,
+  ): Promise<OpenSession | null> {
+    const { worksheet } = header;
+    const loaded = await sounds(spokenIn(worksheet.language));
+    const speaker = await speakerOf(spokenIn(worksheet.language));
+    await waking;
+    const letGo = await claimRun();
+    if (letGo === null) return null;
+    try {
+      stopHearing();
+      flagRun(true);
+      if (entries.length === 0) await journal.begin(header);
+      return opened(header, entries, loaded, speaker, letGo);
+    } catch (error) {
+      letGo();
+      throw error;
     }
   }
 
-  async function say(detail: Detail): Promise<void> {
-    const session = current.value;
-    if (session === null || planned === null) return;
-    const voice = { ...session.worksheet.voice, detail };
-    const speaker = speakerIn(session.timeline);
-    const timeline = await compiledFor(speaker, { ...session.worksheet, voice }, planned);
-    // Left, or begun anew, while it was compiled.
-    if (current.value?.id !== session.id) return;
-    session.run.follow(timeline);
-    current.value = { ...session, timeline, detail };
-  }
+  function opened(
+    header: RunHeader,
+    entries: readonly Entry[],
+    loaded: Sounds,
+    chosen: Speaker,
+    letGo: () => void,
+  ): OpenSession {
+    const { worksheet, plan } = header;
+    const rate = worksheet.voice?.rate ?? 1;
+    let speaker = chosen;
+    const lengths = {
+      // Another may have taken over meanwhile.
+      spoken: (phrases: readonly string[]) =>
+        lengthsFor(speaker, loaded.index, rate).spoken(phrases),
+    };
+    const compiledFor = ({ happened, readings, detail }: Learnt): Timeline =>
+      compile(
+        { ...worksheet, voice: { ...worksheet.voice, detail } },
+        planLearnt(worksheet, plan, happened, readings),
+        loaded.script,
+        lengths,
+        LEAD,
+        happened,
+      );
+    const detail = detailIn(entries) ?? worksheet.voice?.detail ?? "full";
+    const voice = { language: loaded.script.source.language, rate };
+    const player = playerFor(audio, loaded, voice, speaker, delay(), bundledTakesOver);
+    let shown: OpenSession | null = null;
+    let tookOver = false;
+    const session = openSession({
+      header,
+      timeline: compiledFor({ happened: {}, readings: [], detail }),
+      detail,
+      entries,
+      audio,
+      player,
+      element,
+      pocketTrack,
+      soundOf: samplesBy(loaded, voice, speaker),
+      delay: delay(),
+      script: loaded.script,
+      lengths,
+      journal,
+      compiled: compiledFor,
+      changed: show,
+      leave,
+    });
+    const { run, guide, presser } = session;
+    ownSounds = player.sounding;
+    close = () => {
+      session.close();
+      element.stop();
+      letGo();
+    };
+    go = session.go;
+    shown = session;
+    show();
+    session.look();
+    return session;
 
-  /** From here on, where the voice of the device has failed: what is left is compiled for it anew. */
-  async function bundledTakesOver(id: string): Promise<void> {
-    const failed = current.value;
-    if (failed?.id !== id || planned === null) return;
-    const voice = { ...failed.worksheet.voice, detail: failed.detail };
-    const timeline = await compiledFor(bundled, { ...failed.worksheet, voice }, planned);
-    const session = current.value;
-    if (session?.id !== id) return;
-    session.run.follow(timeline);
-    current.value = { ...session, timeline, tookOver: true };
+    /** From here on, where the voice of the device has failed: what is left is compiled for it anew. */
+    function bundledTakesOver(): void {
+      speaker = bundled;
+      tookOver = true;
+      run.sayAt(run.detail());
+    }
+
+    /** What the screens show and the record keeps, anew. */
+    function show(): void {
+      // The first change may come while it is being opened.
+      if (shown === null) return;
+      current.value = {
+        id: header.id,
+        worksheet,
+        plan,
+        timeline: run.journal().timeline,
+        begunAt: header.begunAt,
+        detail: run.detail(),
+        hushed: run.isHushed(),
+        ...session.state(),
+        tookOver,
+        run,
+        guide,
+        presser,
+      };
+      performance.mark("tankside-begun", { detail: run.begunAt() });
+      told(current.value, run.position().kind === "over" ? "done" : null);
+    }
   }
 
   function leave(): void {
     const session = current.value;
     if (session === null) return;
-    told(session, session.run.position().kind === "over" ? "done" : "left");
-    closeRun();
+    const how = session.run.position().kind === "over" ? "done" : "left";
+    session.run.ended(how);
+    flagRun(false);
+    told(session, how);
+    close();
     current.value = null;
   }
 
   async function hear(timeline: Timeline, section: Section, from = 0): Promise<Hearing> {
-    const waking = awake();
+    const waking = audio.awake();
     const loaded = await sounds(spokenIn(timeline.voice.language));
-    const audio = await waking;
+    await waking;
     stopHearing();
-    const player = playerFor(audio, loaded, timeline, speakerIn(timeline), () => {});
-    const start = audio.currentTime + WAKE - from;
-    const cues = section.cues.filter((cue) => cue.at >= from);
-    const last = cues.reduce((end, cue) => Math.max(end, cue.until), from);
-    let placedTo = 0;
-    const look = () => {
-      const to = audio.currentTime - start + 40;
-      for (const cue of cues) {
-        if (cue.at >= placedTo && cue.at < to) player.play(cue, start + cue.at);
-      }
-      placedTo = to;
-      if (audio.currentTime - start > last) stop();
-    };
-    let resolve = () => {};
-    const over = new Promise<void>((done) => {
-      resolve = done;
-    });
-    const stopLooking = everySecond(look);
-    function stop(): void {
-      stopLooking();
-      player.close();
-      resolve();
-    }
-    stopHearing = stop;
-    look();
-    performance.mark("tankside-hearing", { detail: start });
-    return { elapsed: () => audio.currentTime - start, stop, over };
+    const speaker = speakers.get(timeline) ?? bundled;
+    const player = playerFor(audio, loaded, timeline.voice, speaker, delay(), () => {});
+    const hearing = openHearing(audio, player, section, from);
+    stopHearing = hearing.stop;
+    return hearing;
   }
 
   const prepare = (language?: string) => void sounds(spokenIn(language)).catch(() => {});
-  const voice = voiceSoundsOn({ sounds, awake });
-  return { prepare, compile: compiled, begin, current, say, leave, hear, voice };
-}
-
-function everySecond(look: () => void): () => void {
-  const timer = setInterval(look, 1000);
-  return () => clearInterval(timer);
+  const voice = voiceSoundsOn({ sounds, awake: audio.awake });
+  const leftRun = openLeftRun({
+    journal,
+    audio,
+    isOn: () => current.value !== null,
+    awake,
+    fetchSounds: sounds,
+    lead: async (...left) => (await lead(...left).finally(restIfNone)) !== null,
+  });
+  const knocks = openKnockPort({
+    audio,
+    heard: (at) => current.value?.presser.tap(at),
+    ownSounds: () => ownSounds(),
+  });
+  const check = soundCheckOn({ audio, speakerOf, sounds, delay });
+  return {
+    prepare,
+    compile: compiled,
+    begin,
+    current,
+    ...leftRun,
+    wake: async () => void (await awake()),
+    go: async (way) => go(way),
+    leave,
+    hear,
+    voice,
+    check,
+    knocks,
+  };
 }

@@ -2,31 +2,34 @@
 // under watch, behind which the bundled voice stands ready.
 import { rateWithin } from "../timeline/lengths.ts";
 import type { Cue, Timeline } from "../timeline/score.ts";
+import { type Sources, soundOf } from "../timeline/sound.ts";
 import { noClips, type Speaker } from "../voice/speaker.ts";
+import type { BrowserAudio } from "./browser-audio.ts";
 import { type BrowserPlayer, openBrowserPlayer } from "./browser-player.ts";
 import { type Sounds, sourcesAt } from "./browser-sounds.ts";
 import { type DeviceVoice, openDeviceVoice } from "./device-voice.ts";
+import type { Placed } from "./placer.ts";
 import { browserSynthesiser } from "./synthesiser.ts";
 
-/** @param gaveUp called once, when a voice of the device has failed and the bundled one must take over. */
+/**
+ * @param delay seconds by which what is played is heard late.
+ * @param gaveUp called once, when a voice of the device has failed and the bundled one must take over.
+ */
 export function playerFor(
-  audio: AudioContext,
+  audio: BrowserAudio,
   sounds: Sounds,
-  timeline: Timeline,
+  { rate }: Timeline["voice"],
   speaker: Speaker,
+  delay: number,
   gaveUp: () => void,
 ): BrowserPlayer {
-  const { rate } = timeline.voice;
   const own = speaker.kind === "clips" ? speaker.own : noClips;
-  const player = openBrowserPlayer(audio, sourcesAt(sounds, rate, own));
+  const player = openBrowserPlayer(audio, sourcesAt(sounds, rate, own), delay);
   if (speaker.kind === "clips") return player;
   const device = deviceVoiceOn(audio, speaker, gaveUp);
 
-  /** A cue whose slot was made for the device's voice: said faster where the bundled one needs longer. */
-  function bundledSays(cue: Cue, at: number): { stop(): void } {
-    const faster = rateWithin(cue.until - cue.at, cue.sounds, sounds.index, rate);
-    return player.playFrom(sourcesAt(sounds, faster), cue, at);
-  }
+  const bundledSays = (cue: Cue, at: number): Placed =>
+    player.playFrom(sourcesWithin(cue, sounds, rate), cue, at);
 
   return {
     ...player,
@@ -42,9 +45,26 @@ export function playerFor(
   };
 }
 
+/** The samples of each cue: a voice of the device has none, and the bundled one speaks in its place. */
+export function samplesBy(
+  sounds: Sounds,
+  { rate }: Timeline["voice"],
+  speaker: Speaker,
+): (cue: Cue) => Float32Array {
+  if (speaker.kind === "device") return (cue) => soundOf(cue, sourcesWithin(cue, sounds, rate));
+  const sources = sourcesAt(sounds, rate, speaker.own);
+  return (cue) => soundOf(cue, sources);
+}
+
+/** For a cue whose slot was made for the device's voice: said faster where the bundled one needs longer. */
+function sourcesWithin(cue: Cue, sounds: Sounds, rate: number): Sources {
+  if (cue.channel !== "voice") return sourcesAt(sounds, rate);
+  return sourcesAt(sounds, rateWithin(cue.until - cue.at, cue.sounds, sounds.index, rate));
+}
+
 /** Null where the browser has no voices after all. */
 function deviceVoiceOn(
-  audio: AudioContext,
+  audio: BrowserAudio,
   { voice, pace }: Extract<Speaker, { kind: "device" }>,
   gaveUp: () => void,
 ): DeviceVoice | null {
@@ -54,7 +74,7 @@ function deviceVoiceOn(
     synthesiser,
     voice,
     pace,
-    clock: { now: () => audio.currentTime, after },
+    clock: { now: () => audio.clocks().steady, after },
     hidden: () => document.visibilityState === "hidden",
     gaveUp,
   });

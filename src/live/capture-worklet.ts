@@ -5,22 +5,34 @@
 declare class AudioWorkletProcessor {
   readonly port: MessagePort;
 }
-declare function registerProcessor(name: string, made: new () => AudioWorkletProcessor): void;
-
-/** Samples in a part: about 40 ms. */
-const PART = 2048;
+interface Options {
+  readonly processorOptions: { readonly part: number };
+}
+declare function registerProcessor(
+  name: string,
+  made: new (options: Options) => AudioWorkletProcessor,
+): void;
+/** Seconds on the context's clock of the samples in hand, and how many of them there are a second. */
+declare const currentTime: number;
+declare const sampleRate: number;
 
 class Capture extends AudioWorkletProcessor {
-  #part = new Float32Array(PART);
+  readonly #part: Float32Array;
   #filled = 0;
+
+  constructor({ processorOptions }: Options) {
+    super();
+    this.#part = new Float32Array(processorOptions.part);
+  }
 
   process([input]: readonly (readonly Float32Array[])[]): boolean {
     const heard = input?.[0];
     if (heard === undefined) return true;
     this.#part.set(heard, this.#filled);
     this.#filled += heard.length;
-    if (this.#filled + heard.length > PART) {
-      this.port.postMessage(this.#part.slice(0, this.#filled));
+    if (this.#filled + heard.length > this.#part.length) {
+      const at = currentTime + (heard.length - this.#filled) / sampleRate;
+      this.port.postMessage({ samples: this.#part.slice(0, this.#filled), at });
       this.#filled = 0;
     }
     return true;

@@ -2,10 +2,7 @@
 // end to end sound each cue once. After the section's end a soft tone goes on saying that the run lives.
 
 import type { Cue, Section } from "../timeline/score.ts";
-import { confirmCue } from "../timeline/signals.ts";
-
-/** Seconds between two such tones. */
-const WAITING_CONFIRM = 30;
+import { alive, WAITING_CONFIRM, waitsFrom } from "../timeline/waiting.ts";
 
 export interface Coming {
   readonly cue: Cue;
@@ -20,7 +17,7 @@ export function comingCues(
   to: number,
 ): readonly Coming[] {
   const timed = section.cues.map((cue) => ({ cue, at: pressedAt + cue.at }));
-  const end = pressedAt + Math.max(section.seconds, section.cues.at(-1)?.until ?? 0);
+  const end = pressedAt + waitsFrom(section);
   const waiting: Coming[] = [];
   const first = Math.max(1, Math.ceil((from - end) / WAITING_CONFIRM));
   for (let n = first; end + n * WAITING_CONFIRM < to; n += 1) {
@@ -28,5 +25,3 @@ export function comingCues(
   }
   return [...timed, ...waiting].filter(({ at }) => at >= from && at < to);
 }
-
-const alive = confirmCue(0);

@@ -1,13 +1,14 @@
 // Cues spoken by a voice of the device, each under watch: begun near its time or not at all, cut off where
 // it does not keep to its slot. It may fall silent; it may never be late, nor run into a moment.
 import { begunWithin, type DevicePace } from "../voice/device-pace.ts";
+import type { Placed } from "./placer.ts";
 import type { Clock, Synthesiser } from "./synthesiser.ts";
 
 interface DeviceVoiceParts {
   readonly synthesiser: Synthesiser;
   readonly voice: string;
   readonly pace: DevicePace;
-  /** The audio clock, so that words and tones go by the same one. */
+  /** The steady clock, as words and tones both go by it. */
   readonly clock: Clock;
   /** Whether the page is out of sight: timers are late there, and some devices do not speak. */
   readonly hidden: () => boolean;
@@ -17,7 +18,7 @@ interface DeviceVoiceParts {
 
 export interface DeviceVoice {
   /** Seconds on the clock; `until` ends its slot, by which all of it has been said or is cut off. */
-  say(text: string, at: number, until: number): { stop(): void };
+  say(text: string, at: number, until: number): Placed;
   /** Whether it has given up, or was closed: it then says nothing any more. */
   isOver(): boolean;
   close(): void;
@@ -34,16 +35,16 @@ const FAILURES = 2;
 export function openDeviceVoice(parts: DeviceVoiceParts): DeviceVoice {
   const { synthesiser, voice, pace, clock, hidden, gaveUp } = parts;
   const beginsWithin = Math.max(BEGINS_WITHIN, begunWithin(pace));
-  const said = new Set<{ stop(): void }>();
+  const said = new Set<Placed>();
   let failures = 0;
   let over = false;
   /** The cue that the synthesiser is at. */
   let speaking: object | null = null;
 
-  function say(text: string, at: number, until: number): { stop(): void } {
+  function say(text: string, at: number, until: number): Placed {
     let callOff = () => {};
     let state: "waiting" | "asked" | "started" | "done" = "waiting";
-    const cue = { stop: () => finish() };
+    const cue: Placed = { begun: () => state !== "waiting", stop: () => finish() };
     if (over) return cue;
     said.add(cue);
     wait();

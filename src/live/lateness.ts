@@ -12,5 +12,5 @@ export const mayBeLate: { readonly [kind in CueKind]: number } = {
   prepare: 0,
   tell: 0.5,
   remaining: 0.5,
-  confirm: 5,
+  confirm: 0.5,
 };

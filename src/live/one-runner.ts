@@ -21,3 +21,9 @@ export function claimRun(
       .catch(reject);
   });
 }
+
+/** Whether a page of this browser leads a run. */
+export async function runIsHeld(locks: LockManager | null): Promise<boolean> {
+  const { held = [] } = (await locks?.query()) ?? {};
+  return held.some(({ name }) => name === NAME);
+}

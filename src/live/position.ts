@@ -1,16 +1,29 @@
-// Where a run is: a pure function of the timeline, the last press and the time.
-// Everything the screen shows and the voice answers is derived from it.
+// Where a run is: a pure function of its journal and the clocks. Nothing is counted on from tick to tick,
+// so a page that slept, or died and was opened again, is where it would have been.
 import type { Deed, Moment } from "../process/moments.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
+import type { Stamp } from "./clocks.ts";
+import { type Entry, type Journal, pressedLast, timeOf } from "./journal.ts";
 
-/** Which section runs, and when it was pressed for. Times are seconds on the audio clock. */
+/** Which section runs, and when it was pressed for. Times are seconds of the run. */
 export interface Begun {
   /** −1 before the first press. */
   readonly index: number;
   readonly pressedAt: number;
 }
 
-export const notBegun: Begun = { index: -1, pressedAt: 0 };
+/** Before the first press there is nothing on but what is asked for. */
+export const nothingOn: Section = {
+  id: "",
+  title: "",
+  dark: false,
+  seconds: 0,
+  moments: [],
+  cues: [],
+  left: [],
+};
+
+const notBegun: Begun = { index: -1, pressedAt: 0 };
 
 /** What the hands do next, and in how many seconds. */
 interface Ahead {
@@ -39,7 +52,19 @@ export type Position =
 /** What a person must start or stop doing; the rest follows from the beat. */
 const toldDeeds: readonly Deed[] = ["pour-in", "agitate", "rest", "pour-out"];
 
-export function positionOf(timeline: Timeline, begun: Begun, now: number): Position {
+export function position(clocks: Stamp, { timeline, entries }: Journal): Position {
+  return positionAt(timeline, begunBy(timeline, entries), timeOf(entries, clocks));
+}
+
+export function begunBy(timeline: Timeline, entries: readonly Entry[]): Begun {
+  const last = pressedLast(entries);
+  if (last === null) return notBegun;
+  const index = timeline.sections.findIndex(({ id }) => id === last.section);
+  return { index, pressedAt: last.at };
+}
+
+/** @param now seconds of the run. */
+export function positionAt(timeline: Timeline, begun: Begun, now: number): Position {
   const section = timeline.sections[begun.index];
   const next = timeline.sections[begun.index + 1];
   const elapsed = now - begun.pressedAt;

@@ -1,209 +1,289 @@
-// A timeline being run: presses in, sounds placed on the audio clock ahead of their time.
-// Nothing sounds on a timer; the timer only looks ahead, and a late look costs nothing. Past 200 lines
-// because all that can change what is placed must see what is placed.
-import type { Script } from "../script/script.ts";
-import type { Lengths } from "../timeline/lengths.ts";
-import type { Cue, Timeline } from "../timeline/score.ts";
-import { comingCues } from "./coming.ts";
+// A run: what the hands tell it and what the clocks show in, what is to be heard out. All that happens goes
+// into the journal first; where the run stands, and what sounds, follows from it. It never pauses.
+// It is past 200 lines because every change of a run is written down, planned with and heard, in this order.
+import type { Section } from "../timeline/score.ts";
+import type { Temperature } from "../units/temperature.ts";
+import { openBook } from "./book.ts";
+import { emptiedWordings, isAsItWas, movedWordings, pouredWordings } from "./change-wordings.ts";
 import { followed } from "./follow.ts";
+import { type Gap, gapBetween } from "./gap.ts";
+import {
+  type Happening,
+  happenedIn,
+  isHushedIn,
+  type Journal,
+  lastChange,
+  type Reader,
+  readingsIn,
+  timeOf,
+} from "./journal.ts";
 import { mayBeLate } from "./lateness.ts";
-import { notBegun, type Position, positionOf } from "./position.ts";
-import { type Pressing, pressed } from "./presses.ts";
-import { answerOf, PAUSE, saidBefore } from "./where.ts";
+import { gravest, missedWordings } from "./missed.ts";
+import { begunBy, nothingOn, type Position, position, positionAt } from "./position.ts";
+import { isDeveloping } from "./rest.ts";
+import type { Run, RunParts } from "./run-shape.ts";
+import { emptying, pouringLate, staysOf } from "./stays.ts";
+import { withoutWords } from "./teller.ts";
+import { saidBefore, type Wordings, whereWordings } from "./where.ts";
 
-/** The audio clock, and a way to place a cue's sound on it. */
-export interface Player {
-  /** Seconds on the audio clock. */
-  now(): number;
-  play(cue: Cue, at: number): { stop(): void };
-  /** Sounds at once: the answer to a press. */
-  answerPress(): void;
-}
+/** An answer begins no sooner than this after it is asked for, seconds: a press may be one of several. */
+const ANSWER_AFTER = 0.5;
+/** A change can be taken back so long, seconds. */
+const TAKEN_BACK_WITHIN = 3;
+/** What is said of the time left is true for so long, seconds. */
+const TRUE_FOR = 2;
+/** Time lost is worth telling from this on, seconds. */
+const WORTH_TELLING = 2;
 
-interface Pressed {
-  readonly section: string;
-  /** UTC, milliseconds since 1970. */
-  readonly at: number;
-}
+export function openRun(parts: RunParts): Run {
+  const { clocks, teller, compiled, changed } = parts;
+  let { timeline, detail, outlet } = parts;
+  const book = openBook(clocks, parts.keep, parts.entries);
+  let hushed = isHushedIn(book.entries());
+  let seen = clocks();
+  /** Of a run that was left: what is to be told once it can be heard again. */
+  let owed: { readonly since: number; readonly unsure: boolean } | null = null;
+  /** Whether sound stands still, and nothing lies ahead of it. */
+  let still = false;
 
-export interface LiveRun {
-  /** @param ago seconds since the finger came down: a busy page hears of a press late. */
-  press(ago?: number): void;
-  /** Says where we are and what comes next, whatever the run is at. */
-  where(): void;
-  /**
-   * Goes on by the same worksheet compiled at another detail: the section that is on from here, the
-   * others whole. What is being said is said to its end, and no moment moves.
-   */
-  follow(other: Timeline): void;
-  position(): Position;
-  /** When the section that is on was pressed for, seconds on the audio clock. */
-  begunAt(): number;
-  /** What was begun and when, for the record. */
-  presses(): readonly Pressed[];
-  close(): void;
-}
+  const begun = () => begunBy(timeline, book.entries());
+  const sectionOn = (): Section => timeline.sections[begun().index] ?? nothingOn;
+  /** Seconds into the section that is on, now or at a time on the steady clock. */
+  const elapsed = (at?: number): number => book.time(at) - begun().pressedAt;
+  const journal = (): Journal => ({ timeline, entries: book.entries() });
+  const positionNow = (): Position => position(clocks(), journal());
+  const steady = () => clocks().steady;
+  const { script } = teller;
 
-export interface RunParts {
-  readonly timeline: Timeline;
-  readonly script: Script;
-  readonly lengths: Lengths;
-  readonly player: Player;
-  /** Calls back about every second until the returned function is called. */
-  readonly everySecond: (look: () => void) => () => void;
-  readonly utc: () => number;
-}
-
-/** Sounds are placed this far ahead, seconds: far enough for any stall, and never thousands at once. */
-const HORIZON = 40;
-/** An answer begins no sooner than this after its press, seconds. */
-const ANSWER_AFTER = 0.25;
-
-interface Placed {
-  readonly cue: Cue;
-  readonly at: number;
-  readonly until: number;
-  readonly sound: { stop(): void };
-}
-
-export function openRun(parts: RunParts): LiveRun {
-  const { script, lengths, player, everySecond, utc } = parts;
-  let { timeline } = parts;
-  let pressing: Pressing = { begun: notBegun, last: null };
-  let placed: readonly Placed[] = [];
-  /** Cues up to here, in seconds on the audio clock, have been placed: `[…, placedTo)`. */
-  let placedTo = 0;
-  let log: readonly Pressed[] = [];
-
-  const position = (): Position => positionOf(timeline, pressing.begun, player.now());
-  const sectionNow = () => timeline.sections[pressing.begun.index];
-
-  function place(cue: Cue, at: number): void {
-    const until = at + cue.until - cue.at;
-    placed = [...placed, { cue, at, until, sound: player.play(cue, at) }];
+  function sound(): void {
+    const on = begun().index < 0 ? [nothingOn] : timeline.sections;
+    const place = Math.max(0, begun().index);
+    const heardIn = (section: Section, i: number): Section => {
+      if (i === place) return teller.heardIn(section, hushed);
+      return hushed ? withoutWords(section) : section;
+    };
+    outlet.update({ sections: on.map(heardIn), index: place, pressedAt: steady() - elapsed() });
   }
 
-  function silence(which: (placed: Placed) => boolean): void {
-    for (const each of placed) if (which(each)) each.sound.stop();
-    placed = placed.filter((each) => !which(each));
-  }
-
-  /** Places every cue that starts in `[placedTo, now + HORIZON)`. */
-  function look(): void {
-    const now = player.now();
-    const to = now + HORIZON;
-    const section = sectionNow();
-    const coming =
-      section === undefined ? [] : comingCues(section, pressing.begun.pressedAt, placedTo, to);
-    for (const { cue, at } of coming) {
-      if (at >= now - mayBeLate[cue.kind]) place(cue, Math.max(at, now));
-    }
-    placedTo = to;
-    placed = placed.filter((each) => each.until > now);
-  }
-
-  function press(ago = 0): void {
-    const at = player.now() - ago;
-    const now = position();
-    if (now.kind === "over") {
-      where();
-      return;
-    }
-    const result = pressed(pressing, at, now.kind === "waiting");
-    if (result.meaning === "nothing") return;
-    player.answerPress();
-    const takenBack = result.pressing.begun.index < pressing.begun.index;
-    pressing = result.pressing;
-    if (takenBack) takeBack(at);
-    if (result.meaning === "where") {
-      where();
-      return;
-    }
-    silence(() => true);
-    placedTo = at;
-    log = [...log, { section: sectionNow()?.id ?? "", at: utc() - ago * 1000 }];
-    look();
-  }
-
-  /** The start that a pair's first press made never was: what it placed falls silent again. */
-  function takeBack(at: number): void {
-    log = log.slice(0, -1);
-    silence(() => true);
-    const ended = pressing.begun.pressedAt + (sectionNow()?.cues.at(-1)?.until ?? 0);
-    placedTo = Math.max(at, ended);
-  }
-
-  function where(): void {
-    const now = player.now();
-    const here = position();
-    const { pressedAt } = pressing.begun;
-    const from = now - pressedAt + ANSWER_AFTER;
-    const cues = placed.map(({ cue, at, until }) => ({
-      ...cue,
-      at: at - pressedAt,
-      until: until - pressedAt,
-    }));
-    const repeated = here.kind === "timed" || here.section === null ? [] : saidBefore(here.section);
-    if (repeated.length > 0) {
-      repeat(repeated, now + ANSWER_AFTER);
-      return;
-    }
-    const answer = answerOf(here, from, here.kind === "timed" ? cues : [], script, lengths);
-    if (answer === null) return;
-    const at = pressedAt + answer.at;
-    const until = pressedAt + answer.until;
-    silence(
-      (each) => each.cue.channel === "voice" && each.at < until + PAUSE && each.until > at - PAUSE,
-    );
-    place(spoken(answer.phrases, answer.until - answer.at), at);
-  }
-
-  function follow(other: Timeline): void {
-    const now = player.now();
-    const { index, pressedAt } = pressing.begun;
+  /** Plans what is left anew; sections that are over stay as they were heard. */
+  function planAnew(): void {
+    const entries = book.entries();
+    const learnt = { happened: happenedIn(entries), readings: readingsIn(entries), detail };
+    const other = compiled(learnt);
+    const { index } = begun();
+    const on = positionNow().kind === "timed" ? teller.heardIn(sectionOn(), false) : sectionOn();
+    const before = timeline.sections;
+    teller.forget();
     timeline = {
       ...other,
       sections: other.sections.map((section, place) => {
-        const on = timeline.sections[place];
-        if (place > index || on === undefined) return section;
-        return place === index ? followed(on, section, now - pressedAt) : on;
+        if (place > index) return section;
+        return place === index ? followed(on, section, elapsed()) : (before[place] ?? section);
       }),
     };
-    silence((each) => each.at >= now);
-    placedTo = now;
-    look();
   }
 
-  /** Says again what was said last, from `at` on, in place of whatever was still to be said. */
-  function repeat(cues: readonly Cue[], at: number): void {
-    silence((each) => each.cue.channel === "voice");
-    const first = cues[0]?.at ?? 0;
-    for (const cue of cues) place(cue, at + cue.at - first);
+  function say(wordings: Wordings, after = 0.1) {
+    const place = teller.say(sectionOn(), wordings, elapsed() + after);
+    if (place === null) return null;
+    sound();
+    return { from: place.at - elapsed(), until: place.until - elapsed() };
   }
 
-  const stopLooking = everySecond(look);
+  function where(after = ANSWER_AFTER): void {
+    const here = positionNow();
+    const before = here.kind === "timed" || here.section === null ? [] : saidBefore(here.section);
+    if (before.length > 0) {
+      teller.repeat(sectionOn(), before, elapsed() + after);
+      sound();
+      return;
+    }
+    // It has to be true when it is heard: of the time for which there is room, if that is not now.
+    const at = elapsed() + after;
+    const first = teller.say(sectionOn(), whereIn(after), at);
+    if (first !== null && first.at - at > TRUE_FOR) {
+      teller.unsay(first);
+      teller.say(sectionOn(), whereIn(first.at - elapsed()), first.at);
+    }
+    sound();
+  }
+
+  const whereIn = (seconds: number): Wordings =>
+    whereWordings(positionAt(timeline, begun(), book.time() + seconds), script);
+
+  function goOn(at: number): boolean {
+    const here = positionAt(timeline, begun(), book.time(at));
+    if (here.kind !== "waiting") return false;
+    teller.forget();
+    book.write({ kind: "pressed", section: here.next.id }, at);
+    sound();
+    changed();
+    return true;
+  }
+
+  /** A change in the section that is on: written down, planned with, and told of. */
+  function learn(happening: Happening, at: number, told: () => Wordings | null): true {
+    book.write(happening, at);
+    planAnew();
+    sound();
+    const wordings = told();
+    if (wordings !== null) say(wordings, ANSWER_AFTER);
+    changed();
+    return true;
+  }
+
+  function poured(at: number): boolean {
+    const section = sectionOn();
+    const stay = pouringLate(section, elapsed(at));
+    const planned = stay === null ? undefined : staysOf(section)[stay];
+    if (stay === null || planned === undefined) return false;
+    const { bath, pourIn } = planned;
+    const of = { section: section.id, stay, bath, told: steady() - at };
+    return learn({ kind: "poured", ...of, by: elapsed(at) - pourIn }, at, () =>
+      pouredWordings(bath, script),
+    );
+  }
+
+  function emptied(at: number): boolean {
+    const section = sectionOn();
+    const stay = emptying(section, elapsed(at));
+    const planned = stay === null ? undefined : staysOf(section)[stay];
+    if (stay === null || planned === undefined) return false;
+    const by = elapsed(at) - planned.empty;
+    const of = { section: section.id, stay, bath: planned.bath, told: steady() - at };
+    return learn({ kind: "emptied", ...of, by }, at, () => emptiedWordings(by, script));
+  }
+
+  function read(temperature: Temperature, by: Reader = "person"): boolean {
+    if (!isDeveloping(positionNow())) return false;
+    const end = () => staysOf(sectionOn())[0]?.pourOut ?? 0;
+    const before = end();
+    const happening: Happening = { kind: "read", section: sectionOn().id, temperature, by };
+    return learn(happening, steady(), () => {
+      const moved = end() - before;
+      // Nobody asked a thermometer that tells by itself.
+      return by === "probe" && isAsItWas(moved) ? null : movedWordings(moved, script);
+    });
+  }
+
+  function canTakeBack(at: number): boolean {
+    const change = lastChange(book.entries());
+    if (change === null || change.life !== clocks().life) return false;
+    // Heard by ear, a change is told of some seconds after it came about.
+    const told = change.kind === "poured" || change.kind === "emptied" ? change.told : 0;
+    return at - change.steady - told <= TAKEN_BACK_WITHIN;
+  }
+
+  function takeBack(at: number): boolean {
+    if (!canTakeBack(at)) return false;
+    const change = lastChange(book.entries());
+    book.write({ kind: "taken-back" }, at);
+    if (change?.kind === "pressed") teller.forget();
+    else planAnew();
+    sound();
+    changed();
+    return true;
+  }
+
+  function look(sounding: boolean, off = 0): void {
+    // Sound that stands still is dealt with when it goes on: until then nothing can be told, and what lies
+    // ahead must not come late.
+    if (!sounding) {
+      if (!still) outlet.resettle("all");
+      still = true;
+      return;
+    }
+    still = false;
+    const here = clocks();
+    const gap: Gap = owed === null ? gapBetween(seen, here) : { kind: "none" };
+    seen = here;
+    if (owed !== null) {
+      const lost = book.time() - owed.since;
+      wake(elapsed() - lost, owed.unsure ? null : lost);
+      owed = null;
+      changed();
+      return;
+    }
+    switch (gap.kind) {
+      case "none":
+        if (off !== 0) outlet.resettle("a little");
+        outlet.look();
+        return;
+      case "clock-set":
+        book.write(gap);
+        outlet.look();
+        break;
+      default:
+        book.write({ kind: "woke", from: gap.kind, lost: gap.lost });
+        wake(elapsed() - gap.lost, gap.lost);
+    }
+    changed();
+  }
+
+  /** Heard again, after so many seconds of silence from `from` on: one sentence for all that was missed. */
+  function wake(from: number, lost: number | null): void {
+    outlet.resettle("all");
+    sound();
+    const section = begun().index < 0 ? null : sectionOn();
+    // What comes a little late is heard all the same.
+    const to = elapsed() - mayBeLate.now;
+    const missed = section !== null && gravest(section, from, to) !== null;
+    if (lost !== null && lost < WORTH_TELLING && !missed) return;
+    const told = say(missedWordings(section, from, to, lost, script));
+    where((told?.until ?? 0) + ANSWER_AFTER);
+  }
+
+  const alive = book.entries().at(-1);
+  if (alive !== undefined) {
+    // The journal of a run that was left ends with when it was last seen alive: from now on that is part of it,
+    // or a page that dies once more would count its time otherwise. Nothing sounds before the first look.
+    if (alive.kind === "alive") parts.keep(alive);
+    // Between two lives of a page there is only the wall clock; was that set back, none can tell.
+    const unsure = seen.life !== alive.life && seen.wall < alive.wall;
+    owed = { since: timeOf(book.entries(), alive), unsure };
+    book.write({ kind: "woke", from: "closed", lost: Math.max(0, seen.wall - alive.wall) / 1000 });
+    planAnew();
+  }
+
   return {
-    press,
-    where,
-    follow,
-    position,
-    begunAt: () => pressing.begun.pressedAt,
-    presses: () => log,
-    close() {
-      stopLooking();
-      silence(() => true);
+    goOn,
+    poured,
+    emptied,
+    read,
+    takeBack,
+    canTakeBack: () => canTakeBack(steady()),
+    hush(on) {
+      hushed = on;
+      book.write({ kind: "hushed", on });
+      sound();
+      changed();
     },
-  };
-}
-
-function spoken(phrases: readonly string[], seconds: number): Cue {
-  return {
-    at: 0,
-    until: seconds,
-    channel: "voice",
-    kind: "tell",
-    moment: null,
-    says: phrases.join(" "),
-    sounds: phrases,
+    isHushed: () => hushed,
+    sayAt(next) {
+      detail = next;
+      book.write({ kind: "detail", detail });
+      planAnew();
+      sound();
+      changed();
+    },
+    detail: () => detail,
+    through(other, way) {
+      outlet = other;
+      book.write({ kind: "way", way });
+      sound();
+      changed();
+    },
+    say,
+    fallSilent() {
+      teller.fallSilent(elapsed());
+      sound();
+    },
+    where,
+    position: positionNow,
+    journal,
+    begunAt: () => steady() - elapsed(),
+    look,
+    ended: (how) => book.write({ kind: "ended", how }),
+    close: () => outlet.close(),
   };
 }

@@ -4,20 +4,47 @@ import type { ReadonlySignal } from "@preact/signals";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
-import type { LiveRun } from "./run.ts";
-
-export type Detail = "full" | "brief" | "tones";
+import type { Detail } from "./detail.ts";
+import type { Guide } from "./guide.ts";
+import type { Way } from "./journal.ts";
+import type { Presser } from "./presser.ts";
+import type { Run } from "./run-shape.ts";
 
 /** A run that has begun, and what it follows. */
 export interface Session {
   readonly id: string;
   readonly worksheet: Worksheet;
+  /** As planned. */
+  readonly plan: Plan;
+  /** As compiled for what happened so far. */
   readonly timeline: Timeline;
+  /** UTC, ms since 1970. */
+  readonly begunAt: number;
   /** How much is said from here on. */
   readonly detail: Detail;
+  readonly hushed: boolean;
+  readonly way: Way;
+  /** The ways that can be gone here. */
+  readonly ways: readonly Way[];
+  /** False where it cannot be heard until someone presses: the clock in the tank goes on. */
+  readonly sounding: boolean;
+  /** False where the browser would not keep what happened: a page that dies cannot find its place. */
+  readonly kept: boolean;
   /** Whether the voice of the device has failed, and the bundled one speaks from then on. */
   readonly tookOver?: boolean;
-  readonly run: LiveRun;
+  readonly run: Run;
+  readonly guide: Guide;
+  /** For whatever is pressed, wherever. */
+  readonly presser: Presser;
+}
+
+/** A run whose page died, and which never ended. */
+export interface Unfinished {
+  readonly worksheet: Worksheet;
+  /** UTC, ms since 1970. */
+  readonly begunAt: number;
+  /** Whether a bath may still be in the tank: then it goes on by itself when the page is opened again. */
+  readonly isFresh: boolean;
 }
 
 /** A section being heard outside a run. */
@@ -44,8 +71,19 @@ export interface Runs {
   begin(worksheet: Worksheet, plan: Plan): Promise<"begun" | "elsewhere">;
   /** The run that is on: it goes on whatever place is shown. */
   readonly current: ReadonlySignal<Session | null>;
-  /** How much is said in what is left of the run that is on: compiled anew, no moment moved. */
-  say(detail: Detail): Promise<void>;
+  /** A run that was on when its page died, if there is one and no other page leads it. */
+  unfinished(): Promise<Unfinished | null>;
+  /**
+   * Goes on with it where it would be by now; heard at once where the browser lets it sound, else from the
+   * first press on.
+   */
+  goOnWithUnfinished(): Promise<"begun" | "elsewhere" | "gone">;
+  /** Closes it: its record stays as it is. */
+  dropUnfinished(): Promise<void>;
+  /** To be called from a press, where a run that is on is not heard. */
+  wake(): Promise<void>;
+  /** The way in which the run that is on is heard. */
+  go(way: Way): Promise<void>;
   /** Ends the run that is on. */
   leave(): void;
   /** To be called from a press. Plays a section of a timeline as it will sound, from `from` seconds on. */

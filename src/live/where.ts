@@ -1,5 +1,5 @@
-// "Where are we?" A position in, the phrases that answer it out, in three lengths; and the place
-// for them, so that an answer never covers a moment, its count-in, or a call to pour out.
+// "Where are we?" A position in, the phrases that answer it out, in three lengths; and the place for them, and
+// for all else that nobody planned, so that no answer covers a moment, its count-in, or a call to pour out.
 import { type Form, forms, type Script, sayable } from "../script/script.ts";
 import type { Lengths } from "../timeline/lengths.ts";
 import { quietOf, type Stretch } from "../timeline/quiet.ts";
@@ -10,7 +10,7 @@ import { clockEnd, type Position } from "./position.ts";
 const PATIENCE = 2;
 /** Seconds of silence kept around an answer, and before a moment. */
 export const PAUSE = 0.5;
-const HUSH = 1;
+export const HUSH = 1;
 
 export interface Answer {
   readonly phrases: readonly string[];
@@ -19,25 +19,35 @@ export interface Answer {
   readonly until: number;
 }
 
-/** The answer to give from `from` on, seconds into the section; null where the pack has no words for it. */
-export function answerOf(
-  position: Position,
+/** One thing to say, in its lengths: the fullest first. */
+export type Wordings = readonly (readonly string[])[];
+
+/**
+ * Where in a section something is said that was not planned, and in which length: as soon as there is room
+ * between the moments. Null where the pack has no words for it.
+ * @param from the soonest it may begin, seconds into the section.
+ */
+export function placeFor(
+  wordings: Wordings,
   from: number,
   cues: readonly Cue[],
-  script: Script,
   lengths: Lengths,
 ): Answer | null {
   const quiet = quietOf(hushed(cues, from));
   let best: Answer | null = null;
-  for (const form of forms) {
-    const phrases = answerPhrases(position, form, script);
+  for (const phrases of wordings) {
     const seconds = lengths.spoken(phrases);
-    if (seconds === null) continue;
+    if (phrases.length === 0 || seconds === null) continue;
     const at = quiet.nextFree(from, seconds);
     if (best === null || at < best.at) best = { phrases, at, until: at + seconds };
     if (at - from <= PATIENCE) break;
   }
   return best;
+}
+
+/** "Where are we?", answered. */
+export function whereWordings(position: Position, script: Script): Wordings {
+  return forms.map((form) => answerPhrases(position, form, script));
 }
 
 /** The stretches an answer keeps out of: moments with their count-ins, what is being said now, and preparations. */

@@ -4,6 +4,7 @@
 import { readWorksheet } from "../plan/read-worksheet.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { isObject } from "../units/object.ts";
+import type { Temperature } from "../units/temperature.ts";
 
 export interface RunRecord {
   readonly id: string;
@@ -17,10 +18,26 @@ export interface RunRecord {
     /** UTC, ms since 1970. */
     readonly at: number;
   }[];
+  /** What went otherwise than planned, and what was not heard. */
+  readonly otherwise?: readonly Otherwise[];
+  /** What the development came to be by what was read in it; not there where it went by plan. */
+  readonly developedSeconds?: number;
   /** null while it is on, or where the page went away in the midst of it. */
   readonly ended: "done" | "left" | null;
   readonly note: string;
 }
+
+/** Seconds, and UTC in ms since 1970. */
+export type Otherwise = { readonly at: number } & (
+  | { readonly kind: "poured" | "emptied"; readonly bath: string; readonly by: number }
+  | { readonly kind: "read"; readonly temperature: Temperature; readonly after: number }
+  | {
+      readonly kind: "lost";
+      readonly how: "closed" | "frozen" | "asleep" | "silent";
+      readonly lost: number;
+    }
+  | { readonly kind: "clock-set"; readonly by: number }
+);
 
 /** Whether something is a record that can be shown and begun again. */
 export function isRunRecord(kept: unknown): kept is RunRecord {
@@ -33,10 +50,30 @@ export function isRunRecord(kept: unknown): kept is RunRecord {
     kept.presses.every(
       (press) => isObject(press) && typeof press.section === "string" && isTime(press.at),
     ) &&
+    (kept.otherwise === undefined ||
+      (Array.isArray(kept.otherwise) && kept.otherwise.every(isOtherwise))) &&
+    (kept.developedSeconds === undefined || typeof kept.developedSeconds === "number") &&
     (kept.ended === "done" || kept.ended === "left" || kept.ended === null) &&
     typeof kept.note === "string" &&
     readWorksheet(kept.worksheet).kind === "worksheet"
   );
+}
+
+function isOtherwise(kept: unknown): boolean {
+  if (!isObject(kept) || !isTime(kept.at)) return false;
+  switch (kept.kind) {
+    case "poured":
+    case "emptied":
+      return typeof kept.bath === "string" && typeof kept.by === "number";
+    case "read":
+      return isObject(kept.temperature) && typeof kept.after === "number";
+    case "lost":
+      return typeof kept.how === "string" && typeof kept.lost === "number";
+    case "clock-set":
+      return typeof kept.by === "number";
+    default:
+      return false;
+  }
 }
 
 /** What a date can be made of. */

@@ -1,9 +1,19 @@
 // Worksheet and plan in, steps out: each a press of the person's, with what the hands do after it
 // and which sentences belong to it. The times follow from the arithmetic alone, never from words.
+// A little past 200 lines because the outline's shape and what is made of it are read together.
 import { fillSeconds } from "../plan/fills.ts";
 import type { Plan, PlannedBath } from "../plan/plan.ts";
 import type { Afterwards, Worksheet } from "../plan/worksheet.ts";
 import { type Fate, processBaths } from "../trade/baths.ts";
+import {
+  asItHappened,
+  type Happened,
+  type HappenedIn,
+  handoverAfter,
+  nothingHappened,
+  pastOf,
+  pourInOf,
+} from "./happened.ts";
 import type { Moment } from "./moments.ts";
 import { bwNegative } from "./outlines/bw-negative.ts";
 import { momentsOf, type Pour, pourOf } from "./pour.ts";
@@ -47,6 +57,8 @@ export interface Step {
   readonly stays: readonly Stay[];
   /** Sentences of a step that only tells, by key. */
   readonly tells: readonly string[];
+  /** Up to here it is past, seconds: in a run, when something was last learnt of it. Nothing is said before. */
+  readonly past: number;
 }
 
 const outlines: { readonly [process: string]: Outline } = { "bw-negative": bwNegative };
@@ -56,8 +68,13 @@ export const LEAD = 8;
 /** Seconds kept after the last vessel is empty, in which the next step is told. */
 const TAIL = 15;
 
-/** Every step of a run, in order. */
-export function stepsOf(worksheet: Worksheet, plan: Plan, lead = LEAD): readonly Step[] {
+/** Every step of a run, in order; what happened otherwise than planned moves the rest of its own step. */
+export function stepsOf(
+  worksheet: Worksheet,
+  plan: Plan,
+  lead = LEAD,
+  happenedIn: HappenedIn = {},
+): readonly Step[] {
   const outline = outlines[worksheet.process];
   if (outline === undefined) throw new Error(`No outline for the process "${worksheet.process}".`);
   const { method } = worksheet.tank;
@@ -68,9 +85,14 @@ export function stepsOf(worksheet: Worksheet, plan: Plan, lead = LEAD): readonly
   const told = (steps: readonly OutlineStep[]) => steps.flatMap((step) => toldStep(step, kinds));
   const groups = bathGroups(plan, outline);
   const fixedAt = groups.findIndex((group) => group.some((bath) => bath.id === outline.fixedBy));
-  const baths = groups.map((group, i) =>
-    bathStep(group, worksheet, plan, outline, { dark: open && i <= fixedAt, lead }),
-  );
+  const baths = groups.map((group, i) => {
+    const happened = happenedIn[group[0]?.id ?? ""] ?? nothingHappened;
+    return bathStep(group, worksheet, plan, outline, {
+      dark: open && i <= fixedAt,
+      lead,
+      happened,
+    });
+  });
   return [...told(outline.before), ...baths, ...told(outline.after)];
 }
 
@@ -89,6 +111,7 @@ function toldStep(step: OutlineStep, kinds: readonly string[]): readonly Step[] 
     seconds: 0,
     moments: [],
     stays: [],
+    past: 0,
     tells: [...list, ...alsoTells, ...(press === null ? [] : [press])],
   }));
 }
@@ -111,7 +134,11 @@ function bathStep(
   worksheet: Worksheet,
   plan: Plan,
   outline: Outline,
-  { dark, lead }: { readonly dark: boolean; readonly lead: number },
+  {
+    dark,
+    lead,
+    happened,
+  }: Pick<Step, "dark"> & { readonly lead: number; readonly happened: Happened },
 ): Step {
   const stays: Stay[] = [];
   const moments: Moment[] = [];
@@ -119,8 +146,17 @@ function bathStep(
     const { times, agitations } = fillsOf(bath, worksheet);
     for (const [i, seconds] of times.entries()) {
       const before = stays.at(-1);
-      const at = before === undefined ? lead : before.empty + (worksheet.tank.handover ?? 0);
-      const pour = pourOf(bath.id, at, seconds, worksheet);
+      const planned =
+        before === undefined
+          ? lead
+          : before.empty + handoverAfter(stays.length - 1, happened, worksheet);
+      const at = pourInOf(stays.length, planned, before?.empty ?? 0, happened);
+      const pour = asItHappened(
+        pourOf(bath.id, at, seconds, worksheet),
+        stays.length,
+        happened,
+        worksheet,
+      );
       stays.push({
         ...pour,
         vessel: vesselOf(bath.id, plan, outline),
@@ -130,7 +166,15 @@ function bathStep(
     }
   }
   const seconds = (stays.at(-1)?.empty ?? 0) + TAIL;
-  return { id: group[0]?.id ?? "", dark, seconds, moments, stays, tells: [] };
+  return {
+    id: group[0]?.id ?? "",
+    dark,
+    seconds,
+    moments,
+    stays,
+    tells: [],
+    past: pastOf(happened),
+  };
 }
 
 /** A bath is one stay in the tank; a wash by fills and dumps is one for each fill. */

@@ -59,14 +59,24 @@ const counts: { readonly [slot: string]: readonly number[] } = {
   // Minutes left that are worth telling unasked: the last five, then every fifth, then every quarter hour.
   mark: [1, 2, 3, 4, 5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 75, 90, 105, 120],
   seconds: Array.from({ length: 11 }, (_, i) => (i + 1) * 5),
+  // Of a developer in the tank, °C from 15 to 30 and °F from 59 to 86.
+  degrees: [
+    ...Array.from({ length: 16 }, (_, i) => i + 15),
+    ...Array.from({ length: 28 }, (_, i) => i + 59),
+  ],
 };
 
 /** Minutes left at which a long bath is told of unasked, least first. */
 export const marks: readonly number[] = counts.mark ?? [];
 
 /** The greatest sayable count that is not more than `value`, or null below the least. */
-export function sayable(slot: "minutes" | "seconds", value: number): number | null {
+export function sayable(slot: "minutes" | "mark" | "seconds", value: number): number | null {
   return counts[slot]?.findLast((count) => count <= value) ?? null;
+}
+
+/** The count of minutes nearest to a time that was never announced, at least one: how long something took. */
+export function nearestMark(minutes: number): number {
+  return marks.reduce((a, b) => (Math.abs(b - minutes) < Math.abs(a - minutes) ? b : a), 1);
 }
 
 /** `bath` of `bath_from`: what a caller fills, whatever case a language puts it in. */

@@ -9,6 +9,7 @@
 // 4. Where a timed bath would be silent too long, a soft tone says that all is well.
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import type { HappenedIn } from "../process/happened.ts";
 import { LEAD, type Step, stepsOf } from "../process/process.ts";
 import type { Script } from "../script/script.ts";
 import { choose } from "./choose.ts";
@@ -27,6 +28,7 @@ const SILENCE = 45;
 /**
  * The same worksheet, script and lengths give the same timeline, to the byte.
  * @param lead seconds from a press to the first pour-in.
+ * @param happened in a run, what went otherwise than planned so far.
  */
 export function compile(
   worksheet: Worksheet,
@@ -34,8 +36,9 @@ export function compile(
   script: Script,
   lengths: Lengths,
   lead = LEAD,
+  happened: HappenedIn = {},
 ): Timeline {
-  const steps = stepsOf(worksheet, plan, lead);
+  const steps = stepsOf(worksheet, plan, lead, happened);
   const spoken = new Map<string, number>();
   return {
     tankside: 1,

@@ -32,6 +32,7 @@ export function wordedWishes(
   if (detail === "tones") return [];
   return wishesOf(step, next, worksheet)
     .filter((wish) => detail === "full" || !wish.nicety)
+    .map((wish) => ({ ...wish, earliest: Math.max(wish.earliest, step.past) }))
     .map((wish) => worded(wish, detail, script, lengths, spoken));
 }
 

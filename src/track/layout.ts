@@ -1,15 +1,12 @@
 // Where each section starts when a session is laid out as one track, with a wait where a press would be.
-import type { Section, Timeline } from "../timeline/score.ts";
+import type { Timeline } from "../timeline/score.ts";
+import { waitsFrom } from "../timeline/waiting.ts";
 
 export interface SectionStart {
   readonly id: string;
   /** Seconds from the start of the track. */
   readonly at: number;
 }
-
-/** How long a section needs: its clock, or its last word where that comes later. */
-const lasts = (section: Section): number =>
-  section.cues.reduce((end, cue) => Math.max(end, cue.until), section.seconds);
 
 /**
  * @param gap seconds of waiting between the end of a section and the start of the next.
@@ -24,7 +21,7 @@ export function layOut(
   let seconds = 0;
   for (const section of timeline.sections) {
     starts.push({ id: section.id, at });
-    seconds = at + lasts(section);
+    seconds = at + waitsFrom(section);
     at = Math.ceil((seconds + gap) * 1000) / 1000;
   }
   return { starts, seconds };

@@ -2,6 +2,7 @@
 // can then be chosen. What was measured stands in words, or why it cannot lead a run.
 import { useEffect, useId, useState } from "preact/hooks";
 import { measureVoice, type WhyNotVoice } from "../live/measure-voice.ts";
+import { steadyClock } from "../live/steady-clock.ts";
 import type { Clock, Synthesiser } from "../live/synthesiser.ts";
 import type { SpeakerChoice } from "../logbook/speaker-store.ts";
 import { type Language, languageOf } from "../units/language.ts";
@@ -34,7 +35,7 @@ export function DeviceVoices({
   synthesiser,
   isRunOn,
   choose,
-  clock = pageClock,
+  clock = steadyClock,
 }: DeviceVoicesProps) {
   const [voices, setVoices] = useState(() => voicesFor(language, synthesiser));
   const chosen = speakers.choice.value;
@@ -116,14 +117,6 @@ function handful(phrases: readonly string[]): readonly string[] {
   const places = [0, 0.25, 0.5, 0.75, 1].map((part) => Math.round(part * last));
   return [...new Set(places)].flatMap((place) => byLength[place] ?? []);
 }
-
-const pageClock: Clock = {
-  now: () => performance.now() / 1000,
-  after(seconds, act) {
-    const timer = setTimeout(act, seconds * 1000);
-    return () => clearTimeout(timer);
-  },
-};
 
 function inWords({ delay, perLetter }: DevicePace): string {
   const letters = 2 / (perLetter.least + perLetter.most);

@@ -19,9 +19,14 @@ interface FrameProps extends WorkOutPlaceProps {
   readonly place: ReadonlySignal<PlaceId>;
   readonly fetches: Fetches;
   readonly languageStore: LanguageStore;
+  /** A newer version, told of in the masthead. */
+  readonly News?: ComponentType;
+  /** The offer to install the page, in the colophon. */
+  readonly Install?: ComponentType;
 }
 
-export function Frame({ place, fetches, languageStore, ...workOutProps }: FrameProps) {
+export function Frame(props: FrameProps) {
+  const { place, fetches, languageStore, News, Install, ...workOutProps } = props;
   const here = place.value;
   const heading = useRef<HTMLHeadingElement>(null);
   const arrived = useRef(here);
@@ -60,6 +65,7 @@ export function Frame({ place, fetches, languageStore, ...workOutProps }: FrameP
             ))}
           </ul>
         </nav>
+        {News && <News />}
       </header>
       <main id="page" class="place" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>
@@ -78,6 +84,7 @@ export function Frame({ place, fetches, languageStore, ...workOutProps }: FrameP
       </main>
       <footer class="colophon">
         <p>{words.value.frame.colophon}</p>
+        {Install && <Install />}
       </footer>
     </div>
   );

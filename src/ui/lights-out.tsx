@@ -1,19 +1,34 @@
 // Lights out: what will be led, the first press, and then the run's own screen over everything.
 import type { ReadonlySignal } from "@preact/signals";
 import { type ComponentType, Fragment } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { Runs } from "../live/runs.ts";
+import type { SoundCheck } from "../live/sound-check.ts";
+import type { DelayStore } from "../logbook/delay-store.ts";
+import type { Keeping } from "../logbook/keeping.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
+import { spokenIn } from "../units/language.ts";
 import { mixAnswer } from "./answer-model.ts";
+import { type Heard, HearFirst } from "./hear-first.tsx";
+import { KeptHere } from "./kept-here.tsx";
+import { KnockSwitch } from "./knock-switch.tsx";
+import { LearnPedal } from "./learn-pedal.tsx";
+import { LeftRun } from "./left-run.tsx";
 import type { PlaceProps } from "./place.ts";
+import { ProbeConnection } from "./probe-connection.tsx";
 import { RunView, type RunViewPorts } from "./run-view.tsx";
+import { Wireless } from "./wireless.tsx";
 import "./lights-out.css";
 import { lateWords, words, writing } from "./language.ts";
 
 export interface LightsOutPorts extends RunViewPorts {
   readonly runs: Runs;
+  readonly soundCheck: SoundCheck;
+  readonly delays: DelayStore;
+  readonly after: (ms: number, act: () => void) => () => void;
+  readonly keeping: Keeping;
 }
 
 export function lightsOutWith(ports: LightsOutPorts): ComponentType<PlaceProps> {
@@ -21,7 +36,8 @@ export function lightsOutWith(ports: LightsOutPorts): ComponentType<PlaceProps> 
     const session = ports.runs.current.value;
     return (
       <Fragment>
-        <BeforeRun worksheet={worksheet} plan={plan} runs={ports.runs} />
+        {session === null && <LeftRun runs={ports.runs} />}
+        <BeforeRun worksheet={worksheet} plan={plan} ports={ports} />
         {session !== null && <RunView key={session.id} session={session} ports={ports} />}
       </Fragment>
     );
@@ -31,11 +47,19 @@ export function lightsOutWith(ports: LightsOutPorts): ComponentType<PlaceProps> 
 interface BeforeProps {
   readonly worksheet: ReadonlySignal<Worksheet | null>;
   readonly plan: ReadonlySignal<Plan | null>;
-  readonly runs: Runs;
+  readonly ports: Pick<
+    LightsOutPorts,
+    "runs" | "soundCheck" | "delays" | "keeping" | "after" | "pedals" | "probe" | "knocks"
+  >;
 }
 
-function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
+function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
+  const { runs, soundCheck, delays, keeping, after, pedals, probe, knocks } = ports;
   const [accepted, setAccepted] = useState(false);
+  const [heard, setHeard] = useState<Heard>("not-said");
+  const run = runs.current.value?.id;
+  // What was heard before one run says nothing of the next: the tap, the place, the volume may be others.
+  useEffect(() => setHeard("not-said"), [run]);
   const [beginning, setBeginning] = useState<"not-yet" | "now" | "failed" | "elsewhere">("not-yet");
   const sheet = worksheet.value;
   const made = plan.value;
@@ -49,10 +73,14 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
   }
   const stops = made.warnings.filter((warning) => warning.severity === "stop");
   const held = stops.length > 0 && !accepted;
+  const beginWords = heard === "yes" ? lateWords.value.beforeRun : lateWords.value.hearFirst;
 
   async function begin(): Promise<void> {
     if (sheet === null || made === null || beginning === "now") return;
+    soundCheck.stop();
     setBeginning("now");
+    // Whatever comes of it, the run is not held back.
+    void keeping.ask();
     try {
       const begun = await runs.begin(sheet, made);
       setBeginning(begun === "elsewhere" ? "elsewhere" : "not-yet");
@@ -92,20 +120,46 @@ function BeforeRun({ worksheet, plan, runs }: BeforeProps) {
           </label>
         </section>
       )}
-      <button type="button" class="first" disabled={held} onClick={begin}>
-        {beginning === "now" ? lateWords.value.beforeRun.fetching : lateWords.value.beforeRun.begin}
-        <span>{lateWords.value.beforeRun.beginHint}</span>
+      <HearFirst
+        key={run}
+        language={spokenIn(sheet.language)}
+        soundCheck={soundCheck}
+        heard={heard}
+        answer={setHeard}
+      />
+      <button
+        type="button"
+        class={heard === "yes" ? "first" : "first second"}
+        disabled={held}
+        onClick={begin}
+      >
+        {beginning === "now" ? lateWords.value.beforeRun.fetching : beginWords.begin}
+        <span>{beginWords.beginHint}</span>
       </button>
       <p role="status">
         {beginning === "failed" && lateWords.value.beforeRun.failed}
         {beginning === "elsewhere" && lateWords.value.beforeRun.elsewhere}
       </p>
+      <Wireless
+        language={spokenIn(sheet.language)}
+        delays={delays}
+        soundCheck={soundCheck}
+        after={after}
+      />
+      <LearnPedal pedals={pedals} />
+      <KnockSwitch knocks={knocks} />
+      {probe !== null && <ProbeConnection probe={probe} like={sheet.developer.temperature} />}
+      {/* Beneath the first press: it comes late, and may move nothing from under a finger. */}
+      <KeptHere keeping={keeping} beside="the first press" />
       <section>
         <h2>{lateWords.value.beforeRun.how}</h2>
         <ul>
           {[
             lateWords.value.beforeRun.once,
             lateWords.value.beforeRun.twice,
+            lateWords.value.beforeRun.thrice,
+            lateWords.value.beforeRun.held,
+            lateWords.value.beforeRun.reading,
             lateWords.value.beforeRun.clock,
             lateWords.value.beforeRun.dark,
             lateWords.value.beforeRun.volume,

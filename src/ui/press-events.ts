@@ -15,6 +15,10 @@ const others: readonly string[] = [
   "AudioVolumeMute",
 ];
 
+/** Up or down, which enter a reading while the film develops. */
+export const isArrow = ({ key, ctrlKey, altKey, metaKey }: KeyPress): boolean =>
+  (key === "ArrowUp" || key === "ArrowDown") && !ctrlKey && !altKey && !metaKey;
+
 /** What of a keyboard event the choice rests on. */
 export interface KeyPress {
   readonly key: string;

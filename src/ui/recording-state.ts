@@ -1,7 +1,8 @@
 // Ports in, the recording of a voice phrase by phrase out: where one is, what the microphone is at, and
 // what can be done next. Screens call these acts and show the signals.
 import { type ReadonlySignal, signal } from "@preact/signals";
-import type { Microphone, MicrophoneRefusal, Recorder } from "../live/recorder.ts";
+import type { MicrophoneRefusal } from "../live/hearing.ts";
+import type { Microphone, Recorder } from "../live/recorder.ts";
 import type { VoiceSounds } from "../live/voice-sounds.ts";
 import { ownClip, type WhyNot } from "../voice/own-clip.ts";
 import { nextMissing, type RecordingOrder } from "./recording-order.ts";

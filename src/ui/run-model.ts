@@ -1,5 +1,7 @@
 // A position in, what the run's screen shows out. Pure: the screen only draws it.
 import type { Position } from "../live/position.ts";
+import { optionsAt } from "../live/rest.ts";
+import type { Run } from "../live/run-shape.ts";
 import { saidBefore } from "../live/where.ts";
 import type { Deed } from "../process/moments.ts";
 import type { Method } from "../trade/method.ts";
@@ -27,6 +29,23 @@ export type RunScreen =
       readonly next: string;
     }
   | { readonly kind: "over"; readonly dark: boolean; readonly says: readonly string[] };
+
+/** What can be told of the run besides a press, where it stands. */
+export interface Offers {
+  readonly poured: boolean;
+  readonly emptied: boolean;
+  readonly takeBack: boolean;
+}
+
+export function offersOf(run: Run): Offers {
+  const position = run.position();
+  const options = optionsAt(position, run.detail(), "room", []);
+  return {
+    poured: options.includes("poured"),
+    emptied: options.includes("emptied"),
+    takeBack: run.canTakeBack(),
+  };
+}
 
 export function runScreenOf(position: Position, method: Method): RunScreen {
   const deed = (of: Deed) =>

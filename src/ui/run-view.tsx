@@ -1,17 +1,22 @@
 // The run's screen: the next thing to do across the whole of it, and the whole of it one control.
 // In a dark section every pixel is black, the pointer too; what can be pressed is still there.
-import { useEffect, useRef, useState } from "preact/hooks";
-import type { Detail, Session } from "../live/runs.ts";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { KnockPort } from "../live/knock-port.ts";
+import type { Probe } from "../live/probe.ts";
+import type { Runs, Session } from "../live/runs.ts";
 import { lateWords } from "./language.ts";
-import { isPress } from "./press-events.ts";
-import { type RunScreen, runScreenOf } from "./run-model.ts";
+import type { Pedals } from "./pedals.ts";
+import { useRunInput } from "./run-input.ts";
+import { type Offers, offersOf, type RunScreen, runScreenOf } from "./run-model.ts";
+import { Shown } from "./run-shown.tsx";
 import { RunTools } from "./run-tools.tsx";
 
 export interface RunViewPorts {
-  /** How much is said in what is left. */
-  readonly say: (detail: Detail) => void;
-  /** Ends the run that is on; the record stays. */
-  readonly leave: () => void;
+  readonly runs: Pick<Runs, "leave" | "wake" | "go">;
+  readonly pedals: Pedals;
+  /** Null where the browser knows of no such thing. */
+  readonly probe: Probe | null;
+  readonly knocks: KnockPort;
   /** Ends the run and shows its record. */
   readonly toWriteUp: () => void;
   /** Keeps the screen from sleeping, or lets it; in the dark it is let. */
@@ -26,10 +31,11 @@ interface Props {
 }
 
 export function RunView({ session, ports }: Props) {
-  const screen = useScreen(session, ports);
+  const { screen, offers } = useScreen(session, ports);
   const view = useRef<HTMLDivElement>(null);
-  const { run } = session;
   const dark = screen.dark;
+  const wake = useMemo(() => () => void ports.runs.wake(), [ports]);
+  useRunInput(session, ports.pedals.all, wake);
 
   useEffect(() => {
     view.current?.querySelector<HTMLElement>(".guided-press")?.focus();
@@ -42,23 +48,6 @@ export function RunView({ session, ports }: Props) {
       document.documentElement.classList.remove("black");
     };
   }, [dark, ports]);
-  useEffect(() => {
-    function keyDown(event: KeyboardEvent): void {
-      if (!isPress(event)) return;
-      // Prevented, so that the focused control is not pressed a second time by the same key.
-      event.preventDefault();
-      run.press(ago(event));
-    }
-    const keyUp = (event: KeyboardEvent) => {
-      if (isPress(event)) event.preventDefault();
-    };
-    window.addEventListener("keydown", keyDown);
-    window.addEventListener("keyup", keyUp);
-    return () => {
-      window.removeEventListener("keydown", keyDown);
-      window.removeEventListener("keyup", keyUp);
-    };
-  }, [run]);
 
   return (
     <div
@@ -71,22 +60,16 @@ export function RunView({ session, ports }: Props) {
         type="button"
         class="guided-press"
         aria-label={dark ? lateWords.value.duringRun.press : undefined}
-        onPointerDown={(event) => {
-          if (event.isPrimary && event.button === 0) run.press(ago(event));
-        }}
-        // A press that came from neither finger nor key: assistive technology acts by click alone.
-        onClick={(event) => {
-          if (event.detail === 0) run.press();
-        }}
       >
-        {!dark && (
+        {!dark && session.sounding && (
           <>
             <Shown screen={screen} spoken={session.timeline.voice.language} />
             <span class="unseen">{lateWords.value.duringRun.press}</span>
           </>
         )}
+        {!dark && !session.sounding && <Silent screen={screen} />}
       </button>
-      {session.tookOver && !dark && <p class="guided-told">{lateWords.value.duringRun.tookOver}</p>}
+      {!dark && <Told session={session} />}
       {screen.kind === "over" && (
         <p class="guided-over">
           <button type="button" onClick={ports.toWriteUp}>
@@ -94,94 +77,61 @@ export function RunView({ session, ports }: Props) {
           </button>
         </p>
       )}
-      <RunTools session={session} ports={ports} kind={screen.kind} />
+      <RunTools session={session} ports={ports} screen={screen} offers={offers} />
     </div>
   );
 }
 
-/** Seconds since an event happened, which a busy page hears of late. */
-const ago = (event: Event): number => Math.max(0, performance.now() - event.timeStamp) / 1000;
+/** Where nothing can be heard, the screen says so, and what the clock says: it goes on. */
+function Silent({ screen }: { readonly screen: RunScreen }) {
+  return (
+    <span class="guided-waiting">
+      <span class="guided-next">{lateWords.value.midRun.silent}</span>
+      <span class="guided-then">{lateWords.value.midRun.silentHint}</span>
+      {screen.kind === "timed" && (
+        <span class="guided-label">
+          {screen.title} · {screen.left} {screen.leftLabel}
+        </span>
+      )}
+    </span>
+  );
+}
+
+function Told({ session }: { readonly session: Session }) {
+  const told = [
+    ...(session.tookOver ? [lateWords.value.duringRun.tookOver] : []),
+    ...(session.kept ? [] : [lateWords.value.midRun.notKept]),
+  ];
+  return (
+    <>
+      {told.map((text) => (
+        <p key={text} class="guided-told">
+          {text}
+        </p>
+      ))}
+    </>
+  );
+}
+
+interface Seen {
+  readonly screen: RunScreen;
+  readonly offers: Offers;
+}
 
 /** The screen as of now, drawn anew only when something on it has changed. */
-function useScreen(session: Session, ports: RunViewPorts): RunScreen {
-  const read = () => runScreenOf(session.run.position(), session.worksheet.tank.method);
-  const [screen, setScreen] = useState(read);
-  useEffect(
-    () =>
-      ports.often(() =>
-        setScreen((before) => {
-          const now = read();
-          return JSON.stringify(now) === JSON.stringify(before) ? before : now;
-        }),
-      ),
-    [session, ports],
-  );
+function useScreen(session: Session, ports: RunViewPorts): Seen {
+  const read = (): Seen => ({
+    screen: runScreenOf(session.run.position(), session.worksheet.tank.method),
+    offers: offersOf(session.run),
+  });
+  const [seen, setSeen] = useState(read);
+  const show = () =>
+    setSeen((before) => {
+      const now = read();
+      return JSON.stringify(now) === JSON.stringify(before) ? before : now;
+    });
+  useEffect(() => ports.often(show), [session, ports]);
   const inForce = lateWords.value;
-  useEffect(() => setScreen(read), [inForce]);
-  return screen;
+  useEffect(show, [inForce, session]);
+  return seen;
 }
-
-interface ShownProps {
-  readonly screen: RunScreen;
-  /** Language of the voice, as a tag: in it steps are named, and it is written out what was said. */
-  readonly spoken: string;
-}
-
-function Shown({ screen, spoken }: ShownProps) {
-  switch (screen.kind) {
-    case "timed":
-      return (
-        <span class="guided-timed">
-          <span class="guided-now">
-            <span lang={spoken}>{screen.title}</span>
-            {screen.now !== null && ` · ${lateWords.value.duringRun.now(screen.now)}`}
-          </span>
-          {screen.next !== null && (
-            <span class="guided-next">
-              {screen.next}{" "}
-              <span class="guided-in">{lateWords.value.duringRun.in(screen.nextIn)}</span>
-            </span>
-          )}
-          <span class="guided-left" style={{ "--digits": screen.left.length }}>
-            {screen.left}
-          </span>
-          <span class="guided-label">{screen.leftLabel}</span>
-          <span class="guided-then">{screen.after}</span>
-        </span>
-      );
-    case "waiting":
-      return (
-        <span class="guided-waiting">
-          {screen.title !== null && (
-            <span class="guided-now" lang={spoken}>
-              {screen.title}
-            </span>
-          )}
-          <Said lines={screen.says} spoken={spoken} />
-          <span class="guided-next">{lateWords.value.duringRun.waiting}</span>
-          <span class="guided-then">{lateWords.value.duringRun.waitingFor(screen.next)}</span>
-        </span>
-      );
-    case "over":
-      return (
-        <span class="guided-waiting">
-          <Said lines={screen.says} spoken={spoken} />
-          <span class="guided-next">{lateWords.value.duringRun.over}</span>
-          <span class="guided-then">{lateWords.value.duringRun.overHint}</span>
-        </span>
-      );
-  }
-}
-
-interface SaidProps {
-  readonly lines: readonly string[];
-  readonly spoken: string;
-}
-
-const Said = ({ lines, spoken }: SaidProps) => (
-  <span class="guided-said" lang={spoken}>
-    {lines.map((line) => (
-      <span key={line}>{line} </span>
-    ))}
-  </span>
-);

@@ -6,15 +6,18 @@ import {
   developmentLine,
   endingLine,
   filmLines,
+  otherwiseLines,
   pressLines,
 } from "./write-up-model.ts";
 
 export function Facts({ run }: { readonly run: RunRecord }) {
+  const otherwise = otherwiseLines(run);
   const facts: readonly (readonly [string, readonly string[]])[] = [
     [lateWords.value.write.films, filmLines(run)],
     [lateWords.value.write.developer, [developerLine(run)]],
     [lateWords.value.write.developed, [developmentLine(run)]],
     [lateWords.value.write.ended, [endingLine(run)]],
+    ...(otherwise.length === 0 ? [] : [[lateWords.value.otherwise.title, otherwise] as const]),
   ];
   return (
     <dl class="facts">

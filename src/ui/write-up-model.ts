@@ -1,5 +1,5 @@
 // A record in, what the page says of it out: the films, the bath, the presses with the time between them.
-import type { RunRecord } from "../logbook/run-record.ts";
+import type { Otherwise, RunRecord } from "../logbook/run-record.ts";
 import { processBaths } from "../trade/baths.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { bathName } from "./field-names.ts";
@@ -58,6 +58,35 @@ function stepName({ worksheet }: RunRecord, section: string): string {
   const isBath = processBaths[worksheet.process]?.some(({ id }) => id === section);
   const steps: { readonly [id: string]: string } = lateWords.value.steps;
   return isBath ? bathName(section) : (steps[section.replace(/-\d+$/, "")] ?? section);
+}
+
+/** What went otherwise than planned, a line each, in order. */
+export function otherwiseLines(record: RunRecord): readonly string[] {
+  const { developed } = lateWords.value.otherwise;
+  const { developedSeconds, developmentSeconds } = record;
+  return [
+    ...(record.otherwise ?? []).map(otherwiseLine),
+    ...(developedSeconds === undefined
+      ? []
+      : [developed(writeClockTime(developedSeconds), writeClockTime(developmentSeconds))]),
+  ];
+}
+
+function otherwiseLine(one: Otherwise): string {
+  const { pouredLate, emptiedLate, emptiedEarly, read, lost, clockSet } = lateWords.value.otherwise;
+  const clock = (seconds: number) => writeClockTime(Math.round(Math.abs(seconds)));
+  switch (one.kind) {
+    case "poured":
+      return `${bathName(one.bath)}: ${pouredLate(clock(one.by))}`;
+    case "emptied":
+      return `${bathName(one.bath)}: ${(one.by < 0 ? emptiedEarly : emptiedLate)(clock(one.by))}`;
+    case "read":
+      return read(writing.value.temperature(one.temperature), clock(one.after));
+    case "lost":
+      return lost[one.how](clock(one.lost));
+    case "clock-set":
+      return clockSet(`${one.by < 0 ? "−" : "+"}${clock(one.by)}`);
+  }
 }
 
 export function endingLine(record: RunRecord): string {

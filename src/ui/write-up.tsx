@@ -2,7 +2,9 @@
 // here: the acts stand in write-up-state.ts, what is said of a run in write-up-model.ts.
 import type { ComponentType } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useRef } from "preact/hooks";
+import type { Keeping } from "../logbook/keeping.ts";
 import type { RunRecord } from "../logbook/run-record.ts";
+import { KeptHere } from "./kept-here.tsx";
 import type { PlaceProps } from "./place.ts";
 import { Facts, Presses } from "./write-up-facts.tsx";
 import { dayAndTime, titleOf } from "./write-up-model.ts";
@@ -10,7 +12,11 @@ import { openWriteUp, type WriteUp, type WriteUpPorts } from "./write-up-state.t
 import "./write-up.css";
 import { lateWords } from "./language.ts";
 
-export function writeUpWith(ports: WriteUpPorts): ComponentType<PlaceProps> {
+interface WriteUpPlacePorts extends WriteUpPorts {
+  readonly keeping: Keeping;
+}
+
+export function writeUpWith(ports: WriteUpPlacePorts): ComponentType<PlaceProps> {
   return function WriteUpPlace() {
     const writeUp = useMemo(() => openWriteUp(ports), []);
     useLayoutEffect(() => keepOnLeaving(writeUp.keepNow), [writeUp]);
@@ -24,6 +30,7 @@ export function writeUpWith(ports: WriteUpPorts): ComponentType<PlaceProps> {
         {found.kind === "found" && found.onlyHere.length > 0 && (
           <p class="not-kept">{lateWords.value.write.onlyHere(found.onlyHere.length)}</p>
         )}
+        {runs.length > 0 && <KeptHere keeping={ports.keeping} beside="the records" />}
         {runs.length > 0 && (
           <div class="run-tools">
             <button type="button" onClick={writeUp.saveAll}>

@@ -1,13 +1,15 @@
 // What is too noisy to assert, measured and printed: captured onsets beside naive timers, plan and
-// compile time, render speed, memory, and how much the first screen loads. Run by `npm run bench`.
+// compile time, render speed, memory, knocks heard, what a running session costs, and how much the first screen loads. Run by `npm run bench`.
 import { spawnSync } from "node:child_process";
 import { compileBench } from "./compile-bench.ts";
 import { downloadBench } from "./download-bench.ts";
 import { exactBench } from "./exact-bench.ts";
 import { heardBench } from "./heard-bench.ts";
+import { falseKnockBench, knockBench } from "./knock-bench.ts";
 import { liveBench } from "./live-bench.ts";
 import { planBench } from "./plan-bench.ts";
 import { renderBench } from "./render-bench.ts";
+import { returningBench, runningBench } from "./running-bench.ts";
 import { underSpeechBench } from "./under-speech-bench.ts";
 
 for (const [command, ...args] of [
@@ -24,8 +26,12 @@ for (const bench of [
   exactBench,
   heardBench,
   underSpeechBench,
+  knockBench,
+  falseKnockBench,
   renderBench,
   liveBench,
+  runningBench,
+  returningBench,
 ]) {
   const { title, rows } = await bench();
   console.log(`\n${title}`);

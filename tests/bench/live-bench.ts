@@ -14,8 +14,8 @@ import {
   shortWorksheet,
   timelineOf,
 } from "../browser/guided-run.ts";
-import { onsetOf } from "../browser/onsets.ts";
 import { serveDist } from "../browser/serve.ts";
+import { steadyOnset } from "../browser/steady.ts";
 import { spread, type Table } from "./table.ts";
 
 type Tone = Parameters<typeof kit.samples>[0];
@@ -55,7 +55,12 @@ export async function liveBench(): Promise<Table> {
 
 function errors(captured: Captured, nows: readonly Cue[], origin: number, within: number) {
   return nows.map((cue) => {
-    const onset = onsetOf(captured, kit.samples(cue.sounds[0] as Tone), origin + cue.at, within);
+    const onset = steadyOnset(
+      captured,
+      kit.samples(cue.sounds[0] as Tone),
+      origin + cue.at,
+      within,
+    );
     return onset === null || onset.likeness < HEARD ? null : (onset.at - origin - cue.at) * 1000;
   });
 }
@@ -83,7 +88,7 @@ async function playByTimers(moments: readonly { at: number; tone: string }[]): P
   const silent = context.createGain();
   silent.connect(context.destination);
   await new Promise((resolve) => setTimeout(resolve, 500));
-  const began = context.currentTime;
+  const began = performance.now() / 1000;
   for (const { at, tone } of moments) {
     const { from, samples } = index.tones[tone];
     const buffer = context.createBuffer(1, samples, 24_000);

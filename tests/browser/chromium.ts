@@ -5,7 +5,7 @@ import { type Browser, chromium } from "playwright-core";
 
 const names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"];
 
-function chromiumPath(): string {
+export function chromiumPath(): string {
   const folders = (process.env.PATH ?? "").split(delimiter);
   const named = process.env.CHROME_PATH;
   const found = [
@@ -16,22 +16,23 @@ function chromiumPath(): string {
   return found;
 }
 
+export const flags = [
+  "--headless=new",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+  "--autoplay-policy=no-user-gesture-required",
+];
+
 /** @param more flags of its own for a test that wants them. */
 export function launchChromium(more: readonly string[] = []): Promise<Browser> {
   return chromium.launch({
     executablePath: chromiumPath(),
-    args: [
-      "--headless=new",
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-quic",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-      "--disable-sync",
-      "--autoplay-policy=no-user-gesture-required",
-      ...more,
-    ],
+    args: [...flags, ...more],
     // Muted counts as silent, and a silent page is slowed.
     ignoreDefaultArgs: ["--mute-audio"],
   });

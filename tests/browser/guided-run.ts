@@ -33,10 +33,16 @@ export function timelineOf(worksheet: string): Timeline {
   return JSON.parse(stdout);
 }
 
-export async function openPage(browser: Browser, url: string): Promise<Page> {
+/** @param prepare what else is to be known of the page from its beginning. */
+export async function openPage(
+  browser: Browser,
+  url: string,
+  prepare: (page: Page) => Promise<void> = async () => {},
+): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   const page = await context.newPage();
   await captureSound(page);
+  await prepare(page);
   await page.goto(url);
   return page;
 }
@@ -50,7 +56,11 @@ export async function openWorksheet(page: Page, worksheet: string): Promise<void
 }
 
 /** Begins the run and presses up to a section; the press that starts it is the last. */
-export async function pressUpTo(page: Page, timeline: Timeline, section: string): Promise<void> {
+export async function pressUpTo(
+  page: Page,
+  timeline: Pick<Timeline, "sections">,
+  section: string,
+): Promise<void> {
   const index = timeline.sections.findIndex(({ id }) => id === section);
   await page.getByRole("link", { name: /^Lights out/ }).click();
   await page.getByRole("button", { name: /^Begin/ }).click();
@@ -61,7 +71,7 @@ export async function pressUpTo(page: Page, timeline: Timeline, section: string)
   }
 }
 
-/** Seconds on the audio clock at which what the page marked last began: "begun" or "hearing". */
+/** Seconds on the page's steady clock at which what the page marked last began: "begun" or "hearing". */
 export function beganAt(page: Page, mark: "begun" | "hearing"): Promise<number> {
   return page.evaluate(
     (name) =>

@@ -23,25 +23,42 @@ export function onsetOf(
   const known = resampled(sound, 24_000, sampleRate);
   const centre = Math.round(near * sampleRate) - firstFrame;
   const reach = Math.round(within * sampleRate);
-  const likenesses: number[] = [];
-  for (let lag = centre - reach; lag <= centre + reach; lag += 1) {
-    likenesses.push(likenessAt(samples, known, lag));
-  }
-  const best = likenesses.reduce((at, value, i) => (value > (likenesses[at] ?? 0) ? i : at), 0);
-  const likeness = likenesses[best] ?? 0;
+  // Coarsely first, a few samples apart and of every second sample; then to the sample about the best of those,
+  // of which there are several: a tone is much like itself a period later.
+  const rough = Array.from({ length: Math.floor((2 * reach) / STEP) + 1 }, (_, i) => {
+    const lag = centre - reach + i * STEP;
+    return { lag, likeness: likenessAt(samples, known, lag, 2) };
+  });
+  const fine = rough
+    .toSorted((one, other) => other.likeness - one.likeness)
+    .slice(0, CANDIDATES)
+    .flatMap(({ lag }) => Array.from({ length: 2 * STEP + 1 }, (_, i) => lag - STEP + i))
+    .map((lag) => ({ lag, likeness: likenessAt(samples, known, lag, 1) }));
+  const best = fine.reduce((most, each) => (each.likeness > most.likeness ? each : most));
+  const { lag, likeness } = best;
   if (!(likeness > 0)) return null;
-  const [before = 0, after = 0] = [likenesses[best - 1], likenesses[best + 1]];
+  const [before, after] = [lag - 1, lag + 1].map((each) => likenessAt(samples, known, each, 1));
+  if (before === undefined || after === undefined) return null;
   const bend = before - 2 * likeness + after;
   const fraction = bend === 0 ? 0 : (0.5 * (before - after)) / bend;
-  return { at: (firstFrame + centre - reach + best + fraction) / sampleRate, likeness };
+  return { at: (firstFrame + lag + fraction) / sampleRate, likeness };
 }
 
-function likenessAt(samples: Float32Array, known: Float32Array, lag: number): number {
+/** Samples from one rough look to the next: a fraction of a period of the tones. */
+const STEP = 4;
+const CANDIDATES = 24;
+
+function likenessAt(
+  samples: Float32Array,
+  known: Float32Array,
+  lag: number,
+  stride: number,
+): number {
   if (lag < 0 || lag + known.length > samples.length) return 0;
   let product = 0;
   let heard = 0;
   let pure = 0;
-  for (let i = 0; i < known.length; i += 1) {
+  for (let i = 0; i < known.length; i += stride) {
     const a = samples[lag + i] ?? 0;
     const b = known[i] ?? 0;
     product += a * b;

@@ -1,52 +1,218 @@
-// A run with a clock that is moved by hand, and a player that notes what it was given.
-import { openRun, type Player } from "../../src/live/run.ts";
+// A run with clocks that are moved by hand, and a player whose sounds lie on the audio clock, as in a browser:
+// where that stands still they come late. Times are seconds on the steady clock, at 100 as the run is opened.
+// It is past 200 lines because clocks, player, timers and the look are one small world that moves together.
+import type { Clocks } from "../../src/live/clocks.ts";
+import { type Guide, openGuide } from "../../src/live/guide.ts";
+import type { Entry } from "../../src/live/journal.ts";
+import { planLearnt } from "../../src/live/learnt-plan.ts";
+import { openPlacer, type Player } from "../../src/live/placer.ts";
+import { openPresser } from "../../src/live/presser.ts";
+import { openRun } from "../../src/live/run.ts";
+import type { Learnt } from "../../src/live/run-shape.ts";
+import { openTeller } from "../../src/live/teller.ts";
+import { planOf } from "../../src/plan/plan.ts";
+import type { Worksheet } from "../../src/plan/worksheet.ts";
 import type { Cue, Timeline } from "../../src/timeline/score.ts";
+import { compile } from "../../src/timeline/timeline.ts";
 import { english, estimatedLengths } from "../timeline/scene.ts";
 
-export function runByHand(played: Timeline) {
-  let now = 100;
-  let looks: (() => void)[] = [];
-  const heard: { cue: Cue; at: number; stoppedAt: number | null }[] = [];
+interface Sounded {
+  readonly cue: Cue;
+  /** When it was to sound. */
+  readonly at: number;
+  /** Where it lies on the audio clock. */
+  readonly audio: number;
+  /** When it began to be heard; null where it never did. */
+  begunAt: number | null;
+  stoppedAt: number | null;
+}
+
+interface ByHandParts {
+  /** A journal to go on with; the clocks then stand where they are told to. */
+  readonly entries?: readonly Entry[];
+  readonly clocks?: Partial<Clocks>;
+}
+
+const utc = 1_700_000_000_000;
+
+/** Timelines are the same for the same worksheet, and a property opens it many times. */
+const compiledBefore = new WeakMap<Worksheet, Map<string, Timeline>>();
+
+export function runByHand(worksheet: Worksheet, parts: ByHandParts = {}) {
+  let clocks: Clocks = { life: "first", steady: 100, wall: utc, audio: 100, ...parts.clocks };
+  let sounding = true;
+  const heard: Sounded[] = [];
+  const kept: Entry[] = [];
+  let answered = 0;
+  let waiting: readonly { readonly at: number; readonly act: () => void }[] = [];
   const player: Player = {
-    now: () => now,
+    now: () => clocks.steady,
     play(cue, at) {
-      const entry: (typeof heard)[number] = { cue, at, stoppedAt: null };
+      const audio = clocks.audio + at - clocks.steady;
+      const entry: Sounded = { cue, at, audio, begunAt: null, stoppedAt: null };
       heard.push(entry);
+      const begun = () => clocks.audio >= audio;
       return {
+        begun,
         stop() {
-          entry.stoppedAt ??= now;
+          if (!begun() || clocks.audio < audio + cue.until - cue.at) {
+            entry.stoppedAt ??= clocks.steady;
+          }
         },
       };
     },
-    answerPress() {},
   };
+
+  /** All that the audio clock comes by is heard. */
+  function moved(to: Clocks): void {
+    for (const each of heard) {
+      if (each.stoppedAt !== null || each.begunAt !== null) continue;
+      if (each.audio < to.audio) each.begunAt = to.steady - (to.audio - each.audio);
+    }
+    clocks = to;
+  }
+  const lengths = estimatedLengths(worksheet.voice?.rate ?? 1);
+  const plan = planOf(worksheet);
+  const compiledFor = (learnt: Learnt): Timeline => {
+    const known = compiledBefore.get(worksheet) ?? new Map<string, Timeline>();
+    compiledBefore.set(worksheet, known);
+    const key = JSON.stringify(learnt);
+    const { happened, readings, detail } = learnt;
+    const timeline =
+      known.get(key) ??
+      compile(
+        { ...worksheet, voice: { ...worksheet.voice, detail } },
+        planLearnt(worksheet, plan, happened, readings),
+        english,
+        lengths,
+        undefined,
+        happened,
+      );
+    known.set(key, timeline);
+    return timeline;
+  };
+  const detail = worksheet.voice?.detail ?? "full";
+  const planned = compiledFor({ happened: {}, readings: [], detail });
   const run = openRun({
-    timeline: played,
+    timeline: planned,
+    detail,
+    entries: parts.entries ?? [],
+    clocks: () => clocks,
+    teller: openTeller(english, lengths),
+    compiled: compiledFor,
+    keep: (entry) => kept.push(entry),
+    outlet: openPlacer(player),
+    changed() {},
+  });
+  let left = false;
+  const guide: Guide = openGuide({
+    run,
     script: english,
-    lengths: estimatedLengths(1),
-    player,
-    everySecond(look) {
-      looks.push(look);
+    steady: () => clocks.steady,
+    temperature: () => worksheet.developer.temperature,
+    way: () => "room",
+    ways: ["room"],
+    go() {},
+    leave() {
+      left = true;
+    },
+  });
+  const presser = openPresser({
+    felt() {
+      answered += 1;
+    },
+    does: guide.does,
+    steady: () => clocks.steady,
+    after(seconds, act) {
+      const entry = { at: clocks.steady + seconds, act };
+      waiting = [...waiting, entry];
       return () => {
-        looks = looks.filter((each) => each !== look);
+        waiting = waiting.filter((it) => it !== entry);
       };
     },
-    utc: () => 1_700_000_000_000 + now * 1000,
   });
+
+  function look(): void {
+    run.look(sounding);
+    guide.look();
+  }
+
+  /** All clocks go on together, timers come when they are due. */
+  function pass(seconds: number): void {
+    for (const end = clocks.steady + seconds; ; ) {
+      const due = waiting.toSorted((a, b) => a.at - b.at)[0];
+      const to = due === undefined || due.at > end ? end : Math.max(due.at, clocks.steady);
+      const by = to - clocks.steady;
+      moved({
+        ...clocks,
+        steady: to,
+        wall: clocks.wall + by * 1000,
+        audio: clocks.audio + (sounding ? by : 0),
+      });
+      if (due === undefined || due.at > end) return;
+      waiting = waiting.filter((it) => it !== due);
+      due.act();
+    }
+  }
+
   return {
     run,
+    /** What it was opened with. */
+    planned,
+    guide,
+    presser,
+    kept,
+    clocks: () => clocks,
+    /** Every sound that was asked for. */
+    heard,
+    /** What has been heard so far, as it was heard: times are those of the ear, and end where it was stopped. */
+    ears: () =>
+      heard.flatMap(({ cue, begunAt, stoppedAt }) => {
+        if (begunAt === null) return [];
+        const until = begunAt + cue.until - cue.at;
+        return [{ cue, at: begunAt, until: Math.min(until, stoppedAt ?? until) }];
+      }),
+    left: () => left,
+    answered: () => answered,
     /** What reached the ears: not what was stopped before it began. */
     sounded: () => heard.filter(({ at, stoppedAt }) => stoppedAt === null || stoppedAt > at),
+    said: () =>
+      heard.flatMap(({ cue, at, stoppedAt }) =>
+        cue.says !== undefined && (stoppedAt === null || stoppedAt > at) ? [cue.says] : [],
+      ),
+    /** A press that is let go of at once. */
+    press() {
+      presser.tap(clocks.steady);
+    },
+    hold() {
+      presser.down("finger", clocks.steady);
+      pass(1);
+      presser.up("finger", clocks.steady);
+    },
+    /** Clocks that go wrong: added to where they stand. */
+    shift(by: Partial<Omit<Clocks, "life">>) {
+      moved({
+        ...clocks,
+        steady: clocks.steady + (by.steady ?? 0),
+        wall: clocks.wall + (by.wall ?? 0),
+        audio: clocks.audio + (by.audio ?? 0),
+      });
+    },
+    setSounding(on: boolean) {
+      sounding = on;
+    },
+    look,
     wait(seconds: number, step = 1) {
-      for (const end = now + seconds; now < end - 1e-9; ) {
-        now = Math.min(now + step, end);
-        for (const look of looks) look();
+      for (const end = clocks.steady + seconds; clocks.steady < end - 1e-9; ) {
+        pass(Math.min(step, end - clocks.steady));
+        look();
       }
     },
     pressThrough(sections: number) {
+      const { timeline } = run.journal();
       for (let i = 0; i < sections; i += 1) {
-        run.press();
-        this.wait(i === sections - 1 ? 0 : (played.sections[i]?.seconds ?? 0) + 30);
+        this.press();
+        this.wait(i === sections - 1 ? 0 : (timeline.sections[i]?.seconds ?? 0) + 30);
       }
     },
   };

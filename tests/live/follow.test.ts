@@ -1,6 +1,7 @@
 // A change of detail in the middle of a run: what is left is said anew, and nothing else happens.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Detail } from "../../src/live/detail.ts";
 import type { Cue } from "../../src/timeline/score.ts";
 import { gullrock } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
@@ -23,12 +24,12 @@ const section = (detail: string) => {
 };
 
 /** What was heard of the developer's section, in seconds from its press, changed at some second. */
-function heard(from: string, to: string, second: number): readonly Cue[] {
-  const here = runByHand(at(from));
+function heard(from: Detail, to: Detail, second: number): readonly Cue[] {
+  const here = runByHand({ ...gullrock, voice: { detail: from } });
   here.pressThrough(developer + 1);
   const pressedAt = here.run.begunAt();
   here.wait(second);
-  here.run.follow(at(to));
+  here.run.sayAt(to);
   here.wait(section(from).seconds - second + 1);
   return here
     .sounded()
@@ -129,10 +130,10 @@ describe("a change of detail in the middle of a bath", () => {
   });
 
   test("tells a section that only tells to its end as it was begun", () => {
-    const here = runByHand(at("full"));
-    here.run.press();
+    const here = runByHand(gullrock);
+    here.press();
     here.wait(1);
-    here.run.follow(at("brief"));
+    here.run.sayAt("brief");
     here.wait(60);
     const said = here.sounded().flatMap(({ cue }) => (cue.says ? [cue.says] : []));
     const first = at("full").sections[0]?.cues.flatMap(({ says }) => (says ? [says] : []));
@@ -140,12 +141,12 @@ describe("a change of detail in the middle of a bath", () => {
   });
 
   test("holds for the steps that follow", () => {
-    const here = runByHand(at("full"));
-    here.run.press();
+    const here = runByHand(gullrock);
+    here.press();
     here.wait(60);
-    here.run.follow(at("tones"));
+    here.run.sayAt("tones");
     const before = here.sounded().length;
-    here.run.press();
+    here.press();
     here.wait(60);
     expect(
       here

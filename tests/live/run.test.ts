@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { pressesOf } from "../../src/live/journal.ts";
 import { gullrock } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
 import { runByHand } from "./by-hand.ts";
@@ -9,16 +10,16 @@ const developer = timeline.sections.findIndex((section) => section.id === "devel
 
 describe("A run", () => {
   test("waits for a press before anything sounds", () => {
-    const { run, sounded, wait } = runByHand(timeline);
+    const { run, sounded, wait } = runByHand(gullrock);
     wait(120);
     expect(sounded()).toEqual([]);
     expect(run.position().kind).toBe("waiting");
   });
 
   test("sounds every cue of a section once, each at the press plus its own time", () => {
-    const here = runByHand(timeline);
+    const here = runByHand(gullrock);
     here.pressThrough(developer + 1);
-    const section = timeline.sections[developer];
+    const section = here.planned.sections[developer];
     here.wait((section?.seconds ?? 0) + 5);
     const heard = here.sounded();
     const origin = heard.find(({ cue }) => cue === section?.cues[0]);
@@ -31,7 +32,7 @@ describe("A run", () => {
   });
 
   test("never lays more than a window's worth of sound ahead", () => {
-    const here = runByHand(timeline);
+    const here = runByHand(gullrock);
     here.pressThrough(developer + 1);
     const now = here.run.position();
     expect(now.kind).toBe("timed");
@@ -43,11 +44,12 @@ describe("A run", () => {
   test("loses no moment when the looks come seconds late", () => {
     fc.assert(
       fc.property(fc.double({ min: 1, max: 35, noNaN: true }), (step) => {
-        const here = runByHand(timeline);
+        const here = runByHand(gullrock);
         here.pressThrough(developer + 1);
         here.wait(timeline.sections[developer]?.seconds ?? 0, step);
         const heard = new Set(here.sounded().map(({ cue }) => cue));
-        const nows = timeline.sections[developer]?.cues.filter((cue) => cue.kind === "now") ?? [];
+        const nows =
+          here.planned.sections[developer]?.cues.filter((cue) => cue.kind === "now") ?? [];
         expect(nows.every((cue) => heard.has(cue))).toBe(true);
       }),
       { numRuns: 25 },
@@ -55,7 +57,7 @@ describe("A run", () => {
   });
 
   test("after a gap, stale words and beats are not spoken in a burst", () => {
-    const here = runByHand(timeline);
+    const here = runByHand(gullrock);
     here.pressThrough(developer + 1);
     const before = here.sounded().length;
     here.wait(180, 180);
@@ -67,22 +69,22 @@ describe("A run", () => {
   });
 
   test("goes on by a press only where it waits", () => {
-    const here = runByHand(timeline);
+    const here = runByHand(gullrock);
     here.pressThrough(developer + 1);
     here.wait(20);
     const before = here.run.position();
-    here.run.press();
+    here.press();
     const after = here.run.position();
     expect(before.kind).toBe("timed");
     expect(after).toEqual(before);
-    expect(here.run.presses().map((press) => press.section)).toEqual(
+    expect(pressesOf(here.run.journal().entries).map((press) => press.section)).toEqual(
       timeline.sections.slice(0, developer + 1).map((section) => section.id),
     );
   });
 
   test("says that it lives while it waits", () => {
-    const here = runByHand(timeline);
-    here.run.press();
+    const here = runByHand(gullrock);
+    here.press();
     here.wait(200);
     const confirms = here.sounded().filter(({ cue }) => cue.kind === "confirm");
     expect(confirms.length).toBeGreaterThanOrEqual(4);
@@ -91,39 +93,39 @@ describe("A run", () => {
   });
 
   test("a press silences what the section before still had to say", () => {
-    const here = runByHand(timeline);
-    here.run.press();
+    const here = runByHand(gullrock);
+    here.press();
     here.wait(2);
-    here.run.press();
+    here.press();
     here.wait(60);
-    const first = new Set(timeline.sections[0]?.cues);
+    const first = new Set(here.planned.sections[0]?.cues);
     const spoken = here.sounded().filter(({ cue, at }) => first.has(cue) && at > 102);
     expect(spoken).toEqual([]);
   });
 
   test("is over after the last section, and a press then begins nothing", () => {
-    const here = runByHand(timeline);
+    const here = runByHand(gullrock);
     here.pressThrough(timeline.sections.length);
     here.wait(60);
     expect(here.run.position().kind).toBe("over");
-    here.run.press();
-    expect(here.run.presses()).toHaveLength(timeline.sections.length);
+    here.press();
+    expect(pressesOf(here.run.journal().entries)).toHaveLength(timeline.sections.length);
   });
 });
 
 describe("Two presses in a row", () => {
   test("take back the start that the first one made, and tell where we are", () => {
-    const here = runByHand(timeline);
-    here.run.press();
+    const here = runByHand(gullrock);
+    here.press();
     here.wait(40);
-    here.run.press();
+    here.press();
     here.wait(0.3, 0.1);
-    here.run.press();
+    here.press();
     here.wait(30);
-    expect(here.run.presses()).toHaveLength(1);
+    expect(pressesOf(here.run.journal().entries)).toHaveLength(1);
     const position = here.run.position();
     expect(position.kind === "waiting" && position.section?.id).toBe("lay-out");
-    const second = new Set(timeline.sections[1]?.cues);
+    const second = new Set(here.planned.sections[1]?.cues);
     expect(here.sounded().filter(({ cue }) => second.has(cue))).toEqual([]);
     const again = here
       .sounded()
@@ -132,12 +134,12 @@ describe("Two presses in a row", () => {
   });
 
   test("a bounce of a wet finger is no second press", () => {
-    const here = runByHand(timeline);
-    here.run.press();
+    const here = runByHand(gullrock);
+    here.press();
     here.wait(0.05, 0.05);
-    here.run.press();
+    here.press();
     here.wait(10);
-    expect(here.run.presses()).toHaveLength(1);
+    expect(pressesOf(here.run.journal().entries)).toHaveLength(1);
   });
 });
 
@@ -145,7 +147,7 @@ describe("“Where are we?”", () => {
   test("never speaks over a moment or its count-in, nor over other words, whenever it is asked", () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 640, noNaN: true }), (seconds) => {
-        const here = runByHand(timeline);
+        const here = runByHand(gullrock);
         here.pressThrough(developer + 1);
         here.wait(seconds);
         here.run.where();
@@ -173,7 +175,7 @@ describe("“Where are we?”", () => {
   });
 
   test("tells the bath, how much is left and what comes next", () => {
-    const here = runByHand(timeline);
+    const here = runByHand(gullrock);
     here.pressThrough(developer + 1);
     here.wait(18 + 34);
     here.run.where();

@@ -18,6 +18,7 @@ const values: { readonly [slot: string]: readonly (string | number)[] } = {
   minutes: [1, 2, 15, 21, 30, 60, 90],
   mark: [1, 2, 15, 30, 60, 90],
   seconds: [5, 30, 45],
+  degrees: [16, 20, 21, 68, 81],
   times: [1, 2, 3, 4],
 };
 

@@ -3,7 +3,7 @@ import { signal } from "@preact/signals";
 import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
 import type { ComponentType } from "preact";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
-import { type Position, positionOf } from "../../src/live/position.ts";
+import { type Position, positionAt } from "../../src/live/position.ts";
 import type { Session } from "../../src/live/runs.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { planOf } from "../../src/plan/plan.ts";
@@ -13,11 +13,15 @@ import { demos } from "../../src/ui/demo.ts";
 import { draftOf } from "../../src/ui/draft-of.ts";
 import { ContrastPictures, LeafletPicture, TemperingPicture } from "../../src/ui/drawings.tsx";
 import { Frame } from "../../src/ui/frame.tsx";
+import { type InstallOffer, installWith } from "../../src/ui/install.tsx";
+import { KeptHere } from "../../src/ui/kept-here.tsx";
 import { asideWords, planWords, speak } from "../../src/ui/language.ts";
 import { lightsOutWith } from "../../src/ui/lights-out.tsx";
+import { newsWith } from "../../src/ui/news.tsx";
 import type { PlaceId, PlaceProps } from "../../src/ui/place.ts";
 import { PressAlong } from "../../src/ui/press-along.tsx";
 import { Sink } from "../../src/ui/sink.tsx";
+import { TapAlong } from "../../src/ui/tap-along.tsx";
 import { walkThroughWith } from "../../src/ui/walk-through.tsx";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
 import { writeUpWith } from "../../src/ui/write-up.tsx";
@@ -26,8 +30,10 @@ import { languageNames } from "../../src/units/language.ts";
 import { runByHand } from "../live/by-hand.ts";
 import { benchInCelsius, benchInFahrenheit } from "../plan/bench-worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
+import { checkByHand } from "./check-by-hand.ts";
 import { markedCatalogue, textsIn, unmarked } from "./marked-words.ts";
-import { world } from "./ports.ts";
+import { keepingThat, world } from "./ports.ts";
+import { emptyHands, sessionOf, silentRuns } from "./run-stand-ins.ts";
 import "./late-words.ts";
 
 beforeAll(async () => {
@@ -115,17 +121,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
   });
 
   test("Walk through, every step of it", async () => {
-    const runs = {
-      current: signal<Session | null>(null),
-      prepare() {},
-      begin: async () => "begun" as const,
-      leave() {},
-      say: async () => {},
-      compile: async () => compiled(demos.foghorn),
-      hear: async () => {
-        throw new Error("no sound to be had");
-      },
-    };
+    const { runs, current } = silentRuns();
     await shownIn(
       walkThroughWith(runs, () => {}),
       demos.foghorn,
@@ -141,10 +137,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
       fireEvent.click(screen.getByRole("button", { name: "‹Hear this step›" }));
     });
     expectMarked(own, 10);
-    const timeline = compiled(demos.foghorn);
-    const { run } = runByHand(timeline);
-    const worksheet = demos.foghorn;
-    runs.current.value = { id: "a", worksheet, timeline, detail: "full", tookOver: false, run };
+    current.value = sessionOf(runByHand(demos.foghorn), demos.foghorn);
     await settled();
     expectMarked(own, 10);
     cleanup();
@@ -156,25 +149,21 @@ describe("in a language of marks, no place shows a word of its own", () => {
   });
 
   test("Lights out, before a run and at every turn of it", async () => {
-    const current = signal<Session | null>(null);
-    const runs = {
-      current,
-      prepare() {},
+    const { runs, current } = silentRuns({
       begin: async () => {
         throw new Error("no voice to be had");
       },
-      leave() {},
-      say: async () => {},
-      compile: async () => compiled(demos.gullrock),
-      hear: async () => {
-        throw new Error("no sound to be had");
-      },
-    };
+      unfinished: async () => ({ worksheet: demos.gullrock, begunAt: 0, isFresh: false }),
+    });
     let show = () => {};
+    const soundCheck = checkByHand();
     const Place = lightsOutWith({
       runs,
-      say() {},
-      leave() {},
+      soundCheck: soundCheck.port,
+      delays: { load: () => 0.2, keep: () => false },
+      after: () => () => {},
+      keeping: keepingThat("nothing is kept"),
+      ...emptyHands,
       toWriteUp() {},
       keepAwake() {},
       often(act) {
@@ -188,44 +177,58 @@ describe("in a language of marks, no place shows a word of its own", () => {
     cleanup();
     await shownIn(Place, demos.gullrock);
     expectMarked(own, 8);
-    await act(async () => {
-      fireEvent.click(screen.getByRole("button", { name: /Begin/ }));
-    });
+    const press = (name: RegExp) =>
+      act(async () => {
+        fireEvent.click(screen.getByRole("button", { name }));
+      });
+    await press(/Play the test/);
+    await soundCheck.refuse();
+    expectMarked(own, 9);
+    await press(/Play the test/);
+    expectMarked(own, 9);
+    await soundCheck.end();
+    for (const answer of [/I did not/, /I heard it/]) {
+      await press(answer);
+      expectMarked(own, 12);
+    }
+    await press(/No delay/);
+    expectMarked(own, 12);
+    await press(/Begin/);
     expectMarked(own, 9);
 
     const timeline = compiled(demos.gullrock);
-    let position: Position = positionOf(timeline, { index: -1, pressedAt: 0 }, 0);
-    const session = (method: (typeof methods)[number], detail: Session["detail"]): Session => ({
-      id: `${method} ${detail}`,
-      worksheet: { ...demos.gullrock, tank: { ...demos.gullrock.tank, method } },
-      timeline,
-      detail,
-      run: {
-        press() {},
-        where() {},
-        follow() {},
-        position: () => position,
-        begunAt: () => 0,
-        presses: () => [],
-        close() {},
-      },
-    });
+    const hand = runByHand(demos.gullrock);
+    let position: Position = hand.run.position();
+    const session = (method: (typeof methods)[number], detail: Session["detail"]): Session =>
+      sessionOf(
+        { ...hand, run: { ...hand.run, position: () => position, canTakeBack: () => true } },
+        { ...demos.gullrock, tank: { ...demos.gullrock.tank, method } },
+        { id: `${method} ${detail}`, detail, kept: false, tookOver: true },
+      );
     const details = ["full", "brief", "tones", "full", "full"] as const;
     for (const [i, method] of methods.entries()) {
       current.value = session(method, details[i] ?? "full");
       await settled();
       for (const index of timeline.sections.keys()) {
         for (const at of [0, 1, 12, 30, 60, 300, 570, 580, 1e6]) {
-          position = positionOf(timeline, { index, pressedAt: 0 }, at);
+          position = positionAt(timeline, { index, pressedAt: 0 }, at);
           act(show);
           expectMarked(own, 5);
         }
       }
     }
+    current.value = {
+      ...session("inversion", "full"),
+      sounding: false,
+      hushed: true,
+      way: "pocket",
+    };
+    await settled();
+    expectMarked(own, 5);
     await act(async () => {
       fireEvent.click(screen.getByRole("button", { name: "‹Where are we?›" }));
     });
-    position = positionOf(timeline, { index: 1, pressedAt: 0 }, 1);
+    position = positionAt(timeline, { index: 1, pressedAt: 0 }, 1);
     act(show);
     await act(async () => {
       fireEvent.click(screen.getByRole("button", { name: "‹Leave the run›" }));
@@ -265,6 +268,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
       writeUpWith({
         saveFile() {},
         useWorksheet() {},
+        keeping: keepingThat("may be cleared"),
         after: () => () => {},
         store: {
           all: async () =>
@@ -292,6 +296,33 @@ describe("in a language of marks, no place shows a word of its own", () => {
     expectMarked([], 2);
   });
 
+  test("a newer version, the offer to install, and what is kept", async () => {
+    const news = signal<"ready" | "taken-elsewhere">("ready");
+    for (const came of ["run-is-on", "other-pages", "failed"] as const) {
+      cleanup();
+      const News = newsWith({ updates: { news, take: async () => came }, current: signal(null) });
+      render(<News />);
+      await act(async () => {
+        fireEvent.click(screen.getByRole("button"));
+      });
+      expectMarked([], 2);
+    }
+    act(() => {
+      news.value = "taken-elsewhere";
+    });
+    expectMarked([], 2);
+    cleanup();
+    const offer = Object.assign(new Event("offer"), { prompt: async () => {} });
+    const Install = installWith(signal<InstallOffer | null>(offer));
+    render(<Install />);
+    for (const kept of ["may be cleared", "no room", "nothing is kept"] as const) {
+      render(<KeptHere keeping={keepingThat(kept)} beside="the first press" />);
+      render(<KeptHere keeping={keepingThat(kept)} beside="the records" />);
+    }
+    await settled();
+    expectMarked([], 5);
+  });
+
   test("the sheets for wet hands, from the first press to the last", async () => {
     for (const what of ["pour-in", "pour-out", "inversion"] as const) {
       let now = 0;
@@ -314,6 +345,31 @@ describe("in a language of marks, no place shows a word of its own", () => {
       expectMarked([], 8);
       cleanup();
     }
+    const beats = checkByHand();
+    let waited = () => {};
+    render(
+      <TapAlong
+        language="en"
+        soundCheck={beats.port}
+        keep={() => {}}
+        leave={() => {}}
+        after={(_, act) => {
+          waited = act;
+          return () => {};
+        }}
+      />,
+    );
+    const tap = () =>
+      act(async () => {
+        fireEvent.keyDown(document.body, { key: " " });
+      });
+    for (const step of [tap, beats.refuse, tap, beats.begin, tap, beats.end]) {
+      expectMarked([], 4);
+      await step();
+    }
+    await act(waited);
+    expectMarked([], 4);
+    cleanup();
     for (const readings of [[], [{ at: 90, temperature: { c: 22.5 } }]]) {
       render(
         <Sink

@@ -1,5 +1,6 @@
 // Stand-ins for the world of Work out: a store in memory, files caught as they are saved, a clock
 // that moves when the test says so.
+import type { Keeping, Kept } from "../../src/logbook/keeping.ts";
 import type { KeptTank } from "../../src/logbook/tank-store.ts";
 import type { Found, KeptTexts } from "../../src/logbook/worksheet-store.ts";
 import { asidesIn } from "../../src/plan/asides.ts";
@@ -62,3 +63,10 @@ export function world(found: Found = { kind: "nothing" }, willKeep = true): Worl
     },
   };
 }
+
+/** A browser that keeps what it is given to keep so, whatever it is asked. */
+export const keepingThat = (kept: Kept): Keeping => ({
+  now: async () => kept,
+  ask: async () => kept,
+  room: async () => null,
+});

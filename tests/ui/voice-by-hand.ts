@@ -1,5 +1,6 @@
 // A microphone, a loudspeaker and a store of clips by hand: what is heard and kept is noted.
-import type { Microphone, MicrophoneRefusal } from "../../src/live/recorder.ts";
+import type { MicrophoneRefusal } from "../../src/live/hearing.ts";
+import type { Microphone } from "../../src/live/recorder.ts";
 import type { VoiceChange, VoiceStore } from "../../src/logbook/voice-store.ts";
 import type { RecordingPorts } from "../../src/ui/recording-state.ts";
 import { english } from "../timeline/scene.ts";

@@ -2,7 +2,7 @@
 import { signal } from "@preact/signals";
 import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import type { Hearing, Runs, Session } from "../../src/live/runs.ts";
+import type { Hearing, Runs } from "../../src/live/runs.ts";
 import { planOf } from "../../src/plan/plan.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import type { Section, Timeline } from "../../src/timeline/score.ts";
@@ -12,6 +12,7 @@ import { walk as walkWords } from "../../src/ui/words/en/walk.ts";
 import { runByHand } from "../live/by-hand.ts";
 import { changed } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
+import { sessionOf, silentRuns } from "./run-stand-ins.ts";
 import "./late-words.ts";
 
 afterEach(cleanup);
@@ -34,13 +35,7 @@ interface Heard {
 function world({ refuses = 0, mute = false }: { refuses?: number; mute?: boolean } = {}) {
   const heard: Heard[] = [];
   let refusals = refuses;
-  const current = signal<Session | null>(null);
-  const runs: Runs = {
-    current,
-    prepare: () => {},
-    begin: async () => "begun",
-    leave: () => {},
-    say: async () => {},
+  const { runs, current } = silentRuns({
     async compile(worksheet): Promise<Timeline> {
       if (refusals > 0) {
         refusals -= 1;
@@ -65,7 +60,7 @@ function world({ refuses = 0, mute = false }: { refuses?: number; mute?: boolean
         },
       };
     },
-  };
+  });
   return { runs, heard, current };
 }
 
@@ -276,23 +271,15 @@ describe("while a run is on", () => {
   async function running() {
     const { runs, current } = world();
     await shown(runs);
-    const timeline = compiled(demos.foghorn);
-    const hand = runByHand(timeline);
+    const hand = runByHand(demos.foghorn);
+    const timeline = hand.planned;
     const at = timeline.sections.findIndex(({ id }) => id === "developer");
     await act(() => {
       hand.pressThrough(at + 1);
-      const worksheet = demos.foghorn;
-      current.value = {
-        id: "a",
-        worksheet,
-        timeline,
-        detail: "full",
-        tookOver: false,
-        run: hand.run,
-      };
+      current.value = sessionOf(hand, demos.foghorn);
     });
     nextFrame();
-    return { timeline, run: hand.run, wait: hand.wait };
+    return { timeline, press: hand.press, wait: hand.wait };
   }
 
   test("its own steps are shown, the one it is at first, and the present is marked in it", async () => {
@@ -306,14 +293,14 @@ describe("while a run is on", () => {
   });
 
   test("a step that it is not at has no present, and the next one is gone to with it", async () => {
-    const { timeline, run, wait } = await running();
+    const { timeline, press: pressKey, wait } = await running();
     wait(20);
     await press(walkWords.next);
     nextFrame();
     expect(document.querySelector(".present")).toBeNull();
     await act(() => {
       wait(timeline.sections.find(({ id }) => id === "developer")?.seconds ?? 0);
-      run.press();
+      pressKey();
     });
     nextFrame();
     await act(async () => {});

@@ -11,7 +11,7 @@ import { writeUpWith } from "../../src/ui/write-up.tsx";
 import { dayAndTime, pressLines } from "../../src/ui/write-up-model.ts";
 import { foghorn } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
-import { world as clockAndFiles } from "./ports.ts";
+import { world as clockAndFiles, keepingThat } from "./ports.ts";
 import "./late-words.ts";
 
 afterEach(cleanup);
@@ -58,6 +58,7 @@ function world({ found, notes = true, removing = true }: Refusals = {}) {
     pass,
     saved,
     ports: {
+      keeping: keepingThat("kept"),
       saveFile: ports.saveFile,
       after: ports.after,
       useWorksheet: (worksheet: Worksheet) => again.push(worksheet),

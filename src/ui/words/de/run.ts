@@ -36,6 +36,11 @@ export const beforeRun = {
   once: "Einmal drücken, irgendwo auf dem Bildschirm oder auf eine beliebige Taste, führt zum nächsten Schritt.",
   twice:
     "Zweimal kurz hintereinander drücken: Die Stimme sagt, wo wir sind und was als Nächstes kommt. Während ein Bad läuft, genügt dafür einmal.",
+  thrice:
+    "Dreimal: Die Stimme schweigt, die Töne der Handgriffe gehen weiter; noch dreimal, und sie spricht wieder.",
+  held: "Eine Sekunde lang gedrückt halten: alles Übrige nach Gehör, eine Wahl nach der anderen; drücken, wenn die eigene kommt. Binnen drei Sekunden nach einem Druck gehalten, nimmt es ihn zurück; die Rücktaste tut das auch.",
+  reading:
+    "Während entwickelt wird, geben die Pfeiltasten auf und ab eine Temperatur ein, Schritt für Schritt gesprochen; ein Druck setzt sie, und das Ende verschiebt sich danach.",
   clock:
     "Sobald der Entwickler in der Dose ist, wartet nichts mehr: Die Uhr in der Dose bleibt nie stehen.",
   dark: "Von „Licht aus“, bis der Deckel eingerastet ist, ist der Bildschirm schwarz und der Mauszeiger verborgen. Schwarz ist nicht aus: Das Gerät unter ein dunkles Tuch legen und zum Drücken mit der Hand darunterfahren.",

@@ -36,6 +36,11 @@ export const beforeRun = {
   once: "One press anywhere on the screen, or any key, goes on to the next step.",
   twice:
     "Two presses in a row say where we are and what comes next. So does one, while a bath is running.",
+  thrice:
+    "Three in a row: the voice falls silent, and the tones of the moments go on; three more, and it speaks again.",
+  held: "Held down for a second: the rest by ear, one choice after another; press when you hear yours. Held within three seconds of a press, it takes that press back; so does the Backspace key.",
+  reading:
+    "While the film develops, the arrow keys up and down enter a thermometer reading, spoken step by step; a press sets it, and the end moves by it.",
   clock: "Once the developer is in, nothing waits: the clock in the tank never stops.",
   dark: "From “Lights out” until the lid is locked the screen is black, pointer and all. Black is not off: keep the device under a dark cloth, and slip a hand beneath it to press.",
   volume: "Set the volume so that the tones carry over running water.",

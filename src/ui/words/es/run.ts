@@ -36,6 +36,11 @@ export const beforeRun = {
   once: "Una pulsación en cualquier punto de la pantalla, o cualquier tecla, lleva al paso siguiente.",
   twice:
     "Con dos pulsaciones seguidas se oye dónde estamos y qué viene después. Mientras un baño está en marcha, basta con una.",
+  thrice:
+    "Tres seguidas: la voz calla y las señales de los momentos siguen; otras tres, y vuelve a hablar.",
+  held: "Mantenida un segundo: lo demás, de oído, una opción tras otra; pulsa cuando oigas la tuya. Mantenida en los tres segundos después de una pulsación, la deshace; también lo hace la tecla de retroceso.",
+  reading:
+    "Mientras se revela, las flechas arriba y abajo introducen una lectura del termómetro, dicha paso a paso; una pulsación la fija, y el final se mueve con ella.",
   clock: "Con el revelador dentro, ya nada espera: el reloj del tanque no se para nunca.",
   dark: "Desde «Apagar la luz» hasta que la tapa esté cerrada, la pantalla queda en negro, sin puntero. Negra no quiere decir apagada: deja el aparato bajo un paño oscuro y mete la mano por debajo para pulsar.",
   volume: "Sube el volumen hasta que las señales se oigan por encima del agua corriente.",

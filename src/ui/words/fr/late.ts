@@ -1,6 +1,10 @@
 // All French words that are needed behind the first screen, in one value: fetched with the places and
 // parts that show them.
 import { contrastCurve, curve, leafletCurve, temperingCurve, wedgeCurve } from "./curves.ts";
+import { knocks, pedal, reading } from "./hands.ts";
+import { hearFirst, tapAlong } from "./hear.ts";
+import { install, keeping, news } from "./keep.ts";
+import { leftRun, midRun, otherwise } from "./mid-run.ts";
 import { deviceVoice, microphone, noPack, recording, speaker, unusable } from "./own-voice.ts";
 import { beforeRun, duringRun, moves, runDeeds } from "./run.ts";
 import { deeds, score, turnsInScore, turnsInWords, walk } from "./walk.ts";
@@ -15,12 +19,17 @@ export const late = {
   deeds,
   beforeRun,
   duringRun,
+  midRun,
+  leftRun,
+  otherwise,
   runDeeds,
   moves,
   write,
   steps,
   pressAlong,
   sink,
+  hearFirst,
+  tapAlong,
   curve,
   leafletCurve,
   temperingCurve,
@@ -32,4 +41,10 @@ export const late = {
   unusable,
   microphone,
   noPack,
+  news,
+  install,
+  keeping,
+  reading,
+  pedal,
+  knocks,
 };

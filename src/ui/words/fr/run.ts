@@ -36,6 +36,11 @@ export const beforeRun = {
   once: "Un appui n’importe où sur l’écran, ou sur n’importe quelle touche, fait passer à l’étape suivante.",
   twice:
     "Deux appuis de suite disent où on en est et ce qui vient. Un seul suffit pendant qu’un bain est en cours.",
+  thrice:
+    "Trois appuis de suite : la voix se tait, les signaux des moments continuent ; trois encore, et elle reparle.",
+  held: "Maintenu une seconde : le reste à l’oreille, un choix après l’autre ; appuyez quand vient le vôtre. Maintenu dans les trois secondes après un appui, il l’annule ; la touche Retour arrière aussi.",
+  reading:
+    "Pendant le développement, les flèches haut et bas entrent une lecture du thermomètre, dite pas à pas ; un appui la fixe, et la fin se déplace d’autant.",
   clock: "Une fois le révélateur versé, rien n’attend : le chrono de la cuve ne s’arrête jamais.",
   dark: "De « Noir total » jusqu’au verrouillage du couvercle, l’écran est noir, pointeur compris. Noir ne veut pas dire éteint : gardez l’appareil sous un tissu noir, et glissez la main dessous pour appuyer.",
   volume: "Réglez le volume pour que les signaux couvrent le bruit de l’eau.",

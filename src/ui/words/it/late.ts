@@ -2,6 +2,10 @@
 // parts that show them.
 import type { LateWords } from "../words.ts";
 import { contrastCurve, curve, leafletCurve, temperingCurve, wedgeCurve } from "./curves.ts";
+import { knocks, pedal, reading } from "./hands.ts";
+import { hearFirst, tapAlong } from "./hear.ts";
+import { install, keeping, news } from "./keep.ts";
+import { leftRun, midRun, otherwise } from "./mid-run.ts";
 import { deviceVoice, microphone, noPack, recording, speaker, unusable } from "./own-voice.ts";
 import { beforeRun, duringRun, moves, runDeeds } from "./run.ts";
 import { deeds, score, turnsInScore, turnsInWords, walk } from "./walk.ts";
@@ -16,12 +20,17 @@ export const late: LateWords = {
   deeds,
   beforeRun,
   duringRun,
+  midRun,
+  leftRun,
+  otherwise,
   runDeeds,
   moves,
   write,
   steps,
   pressAlong,
   sink,
+  hearFirst,
+  tapAlong,
   curve,
   leafletCurve,
   temperingCurve,
@@ -33,4 +42,10 @@ export const late: LateWords = {
   unusable,
   microphone,
   noPack,
+  news,
+  install,
+  keeping,
+  reading,
+  pedal,
+  knocks,
 };

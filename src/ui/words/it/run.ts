@@ -36,6 +36,10 @@ export const beforeRun = {
   once: "Premi una volta, in un punto qualsiasi dello schermo o su un tasto qualsiasi, e si va al passo seguente.",
   twice:
     "Premi due volte di fila per sapere dove siamo e che cosa viene dopo. Mentre un bagno è in corso basta una volta.",
+  thrice: "Tre volte di fila: la voce tace, i suoni dei momenti continuano; altre tre, e riparla.",
+  held: "Tenuto premuto un secondo: il resto a orecchio, una scelta dopo l’altra; premi quando senti la tua. Tenuto entro tre secondi da una pressione, la annulla; lo fa anche il tasto Backspace.",
+  reading:
+    "Durante lo sviluppo le frecce su e giù inseriscono una lettura del termometro, detta passo per passo; una pressione la fissa, e la fine si sposta di conseguenza.",
   clock: "Una volta versato il rivelatore niente aspetta: nella tank il tempo non si ferma mai.",
   dark: "Da «Oscurità totale» finché il coperchio è bloccato lo schermo è nero, puntatore compreso. Nero non vuol dire spento: tieni il dispositivo sotto un panno scuro, e infila sotto la mano per premere.",
   volume: "Regola il volume in modo che i suoni coprano l’acqua che scorre.",

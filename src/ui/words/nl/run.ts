@@ -36,6 +36,11 @@ export const beforeRun = {
   once: "Eén druk, waar dan ook op het scherm of op een willekeurige toets, brengt je naar de volgende stap.",
   twice:
     "Druk twee keer kort na elkaar en de stem zegt waar we zijn en wat er hierna komt. Terwijl een bad loopt, is één keer genoeg.",
+  thrice:
+    "Drie keer kort na elkaar: de stem zwijgt en de tonen van de handelingen gaan door; nog eens drie, en ze spreekt weer.",
+  held: "Een seconde ingedrukt houden: de rest op het gehoor, de ene keuze na de andere; druk als je de jouwe hoort. Binnen drie seconden na een druk ingedrukt gehouden neemt het die druk terug; de Backspace-toets doet dat ook.",
+  reading:
+    "Terwijl de film ontwikkelt, voeren de pijltoetsen omhoog en omlaag een temperatuur in, stap voor stap uitgesproken; een druk legt haar vast, en het einde schuift mee.",
   clock: "Zodra de ontwikkelaar erin zit, wacht niets meer: de klok in de tank staat nooit stil.",
   dark: "Van “Licht uit” tot het deksel vastzit is het scherm zwart en de muisaanwijzer weg. Zwart is niet uit: leg het apparaat onder een donkere doek en steek je hand eronder om te drukken.",
   volume: "Zet het geluid zo hard dat je de tonen boven stromend water uit hoort.",

@@ -36,6 +36,11 @@ export const beforeRun = {
   once: "Pressione uma vez, em qualquer ponto do ecrã ou numa tecla qualquer, e passa ao passo seguinte.",
   twice:
     "Pressione duas vezes seguidas, e ouve onde vamos e o que vem a seguir. Enquanto corre um banho, basta uma.",
+  thrice:
+    "Três vezes seguidas: a voz cala-se e os sinais dos momentos continuam; mais três, e volta a falar.",
+  held: "Premido durante um segundo: o resto de ouvido, uma escolha a seguir à outra; pressione quando ouvir a sua. Premido nos três segundos depois de pressionar, desfaz essa pressão; a tecla Backspace também.",
+  reading:
+    "Durante a revelação, as setas para cima e para baixo introduzem uma leitura do termómetro, dita passo a passo; pressionar fixa-a, e o fim desloca-se com ela.",
   clock: "Com o revelador dentro, nada espera: o relógio do tanque nunca para.",
   dark: "De «Apagar a luz» até a tampa estar travada, o ecrã fica preto, ponteiro incluído. Preto não é desligado: deixe o aparelho debaixo de um pano escuro e meta a mão por baixo para pressionar.",
   volume: "Ponha o som alto que chegue para se ouvirem os sinais com a água a correr.",

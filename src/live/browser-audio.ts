@@ -1,0 +1,122 @@
+// The page's one audio context and the clocks around it, in a browser. A context may say that it runs and
+// stand still: what its clock does is believed, never what it says. Where it is dead another takes its place.
+import type { Clocks } from "./clocks.ts";
+import { onPageClock } from "./page-clock.ts";
+import { audioAt, type Pair, type Pairing, paired, steppedBy } from "./pairing.ts";
+
+export interface Checked {
+  readonly sounding: boolean;
+  /** Seconds by which what was placed before lies wrong on the audio clock. */
+  readonly off: number;
+}
+
+export interface BrowserAudio {
+  /** To be called from a press, or browsers will not let it sound. */
+  awake(): Promise<AudioContext>;
+  /** The context in use; what was built on another is dead. */
+  context(): AudioContext;
+  clocks(): Clocks;
+  /** Seconds on the context's clock at which a time on the steady clock is heard. */
+  audioAt(steady: number): number;
+  /** To be called now and then: whether sound went on since the last time. Tries to wake what stands still. */
+  check(): Checked;
+}
+
+/** One for this life of the page. */
+const life = crypto.randomUUID();
+
+/** Of the time between two checks, the part that the audio clock must have gone to count as alive. */
+const ALIVE = 0.3;
+/** Checks in a row that found it dead before another context takes its place. */
+const PATIENCE = 3;
+/** Readings of the two clocks agree to less than this, seconds; more, and one of them stood still. */
+const SCATTER = 0.004;
+/** What was placed lies wrong from so much on, seconds. */
+const WORTH_MENDING = 0.0007;
+/** Checks closer than this, seconds, tell nothing: the audio clock goes in steps. */
+const APART = 0.2;
+
+export function browserAudio(): BrowserAudio {
+  let context: AudioContext | null = null;
+  let pairing: Pairing = [];
+  /** What the clocks of contexts that are gone had come to: the audio clock goes on over all of them. */
+  let before = 0;
+  let last: { readonly steady: number; readonly audio: number } | null = null;
+  let alive = false;
+  /** By how much the two clocks differed when it was last told that what was placed lies wrong. */
+  let laid: number | null = null;
+  let dead = 0;
+
+  const steady = () => performance.now() / 1000;
+  const inUse = (): AudioContext => {
+    context ??= new AudioContext({ latencyHint: "balanced" });
+    return context;
+  };
+  const audio = () => before + (context?.currentTime ?? 0);
+
+  function replace(): void {
+    before += context?.currentTime ?? 0;
+    void context?.close().catch(() => {});
+    context = null;
+    pairing = [];
+    void inUse()
+      .resume()
+      .catch(() => {});
+  }
+
+  return {
+    async awake() {
+      // Some browsers keep the promise waiting for as long as they do not let it sound.
+      await Promise.race([inUse().resume(), new Promise((resolve) => setTimeout(resolve, 1000))]);
+      await untilItSounds(inUse());
+      return inUse();
+    },
+    context: inUse,
+    clocks: () => ({ life, steady: steady(), wall: Date.now(), audio: audio() }),
+    audioAt(at) {
+      if (pairing.length === 0) pairing = paired(pairing, pairOf(inUse()));
+      return audioAt(pairing, at);
+    },
+    check() {
+      const now = { steady: steady(), audio: audio() };
+      const passed = now.steady - (last?.steady ?? Number.NEGATIVE_INFINITY);
+      if (last === null) alive = context?.state === "running";
+      else if (passed < APART) return { sounding: alive, off: 0 };
+      else alive = now.audio - last.audio > ALIVE * passed;
+      last = now;
+      if (!alive) {
+        pairing = [];
+        dead += 1;
+        if (dead % PATIENCE === 0) replace();
+        else {
+          void inUse()
+            .resume()
+            .catch(() => {});
+        }
+        return { sounding: false, off: 0 };
+      }
+      dead = 0;
+      const pair = pairOf(inUse());
+      pairing = paired(steppedBy(pairing, pair, SCATTER) === 0 ? pairing : [], pair);
+      const apart = audioAt(pairing, now.steady) - now.steady;
+      const off = laid === null ? 0 : laid - apart;
+      if (laid !== null && Math.abs(off) < WORTH_MENDING) return { sounding: true, off: 0 };
+      laid = apart;
+      return { sounding: true, off };
+    },
+  };
+}
+
+/** Both clocks at one time, as far as the browser knows what leaves the device when. */
+function pairOf(context: AudioContext): Pair {
+  const audio = context.currentTime;
+  return { audio, steady: onPageClock(context, audio, performance.now() / 1000) };
+}
+
+/** Before it sounds, a browser does not know yet how far behind its own clock it is heard. */
+async function untilItSounds(context: AudioContext): Promise<void> {
+  for (let tries = 0; tries < 20; tries += 1) {
+    if ((context.getOutputTimestamp?.().contextTime ?? 1) > 0) return;
+    await new Promise((resolve) => setTimeout(resolve, 10));
+  }
+}

@@ -1,0 +1,192 @@
+// A run's journal: what happened, in order, each entry with its time by the clocks. It is only ever added
+// to, and it is all there is: where a run stands follows from it (position.ts), by whoever reads it.
+import type { Happened, HappenedIn } from "../process/happened.ts";
+import { nothingHappened } from "../process/happened.ts";
+import type { Timeline } from "../timeline/score.ts";
+import type { Temperature } from "../units/temperature.ts";
+import type { Stamp } from "./clocks.ts";
+import type { Detail } from "./detail.ts";
+
+export type Reader = "person" | "probe";
+export type Way = "room" | "pocket";
+
+/** How the time was lost in which a run was not heard. */
+type Lost = "closed" | "frozen" | "asleep" | "silent";
+
+export type Happening =
+  /** A press began a section. */
+  | { readonly kind: "pressed"; readonly section: string }
+  /** A stay's pour-in began now, its tank was empty now: so many seconds later than planned, or sooner. */
+  | {
+      readonly kind: "poured" | "emptied";
+      readonly section: string;
+      readonly stay: number;
+      readonly bath: string;
+      readonly by: number;
+      /** It was told of so many seconds later than it came about. */
+      readonly told: number;
+    }
+  /** A thermometer in the tank, read by a person or by itself. */
+  | {
+      readonly kind: "read";
+      readonly section: string;
+      readonly temperature: Temperature;
+      readonly by: Reader;
+    }
+  /** The last change that could be taken back never was. */
+  | { readonly kind: "taken-back" }
+  /** The page was seen alive here, before it was not. */
+  | { readonly kind: "alive" }
+  /** It is heard again; `lost`: seconds in which it was not. */
+  | { readonly kind: "woke"; readonly from: Lost; readonly lost: number }
+  /** The device's wall clock was set, by so many seconds. */
+  | { readonly kind: "clock-set"; readonly by: number }
+  | { readonly kind: "hushed"; readonly on: boolean }
+  | { readonly kind: "detail"; readonly detail: Detail }
+  | { readonly kind: "way"; readonly way: Way }
+  | { readonly kind: "ended"; readonly how: "done" | "left" };
+
+export type Entry = Stamp & Happening;
+
+export interface Journal {
+  /** As compiled for what happened so far. */
+  readonly timeline: Timeline;
+  readonly entries: readonly Entry[];
+}
+
+/** An entry that was taken back keeps its place and its time: the clocks go by it all the same. */
+type Standing = Entry | (Stamp & { readonly kind: "void" });
+
+/** What can be taken back: a change of where the run stands that a person made. */
+const changes = ["pressed", "poured", "emptied", "read"] as const;
+
+const isChange = (entry: Standing): boolean =>
+  changes.some((kind) => kind === entry.kind) && !(entry.kind === "read" && entry.by === "probe");
+
+/** The entries as they stand, what was taken back made void. */
+export function standing(entries: readonly Entry[]): readonly Standing[] {
+  const all: Standing[] = [];
+  for (const entry of entries) {
+    all.push(entry);
+    if (entry.kind !== "taken-back") continue;
+    const last = all.findLastIndex(isChange);
+    const voided = all[last];
+    if (voided !== undefined) all[last] = { ...stampOf(voided), kind: "void" };
+  }
+  return all;
+}
+
+/** The last change that stands, if any: what taking back would undo. */
+export function lastChange(entries: readonly Entry[]): Entry | null {
+  const last = standing(entries).findLast(isChange);
+  return last === undefined || last.kind === "void" ? null : last;
+}
+
+const stampOf = ({ life, steady, wall }: Stamp): Stamp => ({ life, steady, wall });
+
+/**
+ * Seconds of the run at a time, counted from its first entry. Within a page's life by the steady clock, and
+ * by what it lost in sleep; from one life to the next by the wall clock, which is all that they share.
+ * Where that was set back meanwhile, no time is counted.
+ */
+export function timeOf(entries: readonly Entry[], at: Stamp): number {
+  let time = 0;
+  let last: Entry | undefined;
+  for (const entry of entries) {
+    if (last !== undefined) time += between(last, entry);
+    if (entry.kind === "woke" && entry.from === "asleep") time += entry.lost;
+    last = entry;
+  }
+  return last === undefined ? 0 : time + between(last, at);
+}
+
+function between(from: Stamp, to: Stamp): number {
+  if (from.life === to.life) return to.steady - from.steady;
+  return Math.max(0, (to.wall - from.wall) / 1000);
+}
+
+/** A section that was pressed for and stands, with its time in the run, seconds; null before the first. */
+export function pressedLast(
+  entries: readonly Entry[],
+): { readonly section: string; readonly at: number } | null {
+  const last = standing(entries).findLast((entry) => entry.kind === "pressed");
+  return last?.kind === "pressed"
+    ? { section: last.section, at: timeOf(upTo(entries, last), last) }
+    : null;
+}
+
+/** Every press that stands, with its time in the run, seconds. */
+export function pressesOf(
+  entries: readonly Entry[],
+): readonly { readonly section: string; readonly at: number }[] {
+  return standing(entries).flatMap((entry) =>
+    entry.kind === "pressed"
+      ? [{ section: entry.section, at: timeOf(upTo(entries, entry), entry) }]
+      : [],
+  );
+}
+
+function upTo(entries: readonly Entry[], last: Stamp): readonly Entry[] {
+  return entries.slice(0, entries.indexOf(last as Entry));
+}
+
+/** A thermometer reading that stands, with its time, seconds from its section's press. */
+export interface Read {
+  readonly section: string;
+  readonly at: number;
+  readonly temperature: Temperature;
+}
+
+export function readingsIn(entries: readonly Entry[]): readonly Read[] {
+  let pressedAt = 0;
+  return standing(entries).flatMap((entry) => {
+    const at =
+      entry.kind === "pressed" || entry.kind === "read" ? timeOf(upTo(entries, entry), entry) : 0;
+    if (entry.kind === "pressed") pressedAt = at;
+    if (entry.kind !== "read") return [];
+    return [{ section: entry.section, at: exact(at - pressedAt), temperature: entry.temperature }];
+  });
+}
+
+/** What went otherwise than planned, by section; a reading is of the stay that the thermometer was in. */
+export function happenedIn(entries: readonly Entry[]): HappenedIn {
+  const all: Record<string, Happened> = {};
+  let pressedAt = 0;
+  for (const entry of standing(entries)) {
+    if (entry.kind === "pressed") pressedAt = timeOf(upTo(entries, entry), entry);
+    if (entry.kind !== "poured" && entry.kind !== "emptied" && entry.kind !== "read") continue;
+    const at = exact(timeOf(upTo(entries, entry), entry) - pressedAt);
+    const so = all[entry.section] ?? nothingHappened;
+    all[entry.section] = changed(so, entry, at);
+  }
+  return all;
+}
+
+function changed(so: Happened, entry: Entry, at: number): Happened {
+  switch (entry.kind) {
+    case "poured":
+      return { ...toldOf(so, entry, at), pouredIn: { ...so.pouredIn, [entry.stay]: at } };
+    case "emptied":
+      return { ...toldOf(so, entry, at), emptied: { ...so.emptied, [entry.stay]: at } };
+    case "read":
+      return { ...so, learnt: { ...so.learnt, 0: at } };
+    default:
+      return so;
+  }
+}
+
+function toldOf(
+  so: Happened,
+  { stay, told }: { readonly stay: number; readonly told: number },
+  at: number,
+): Happened {
+  return { ...so, told: { ...so.told, [stay]: exact(at + told) } };
+}
+
+/** Times are kept to the microsecond, as the moments are. */
+const exact = (seconds: number): number => Math.round(seconds * 1e6) / 1e6;
+
+export function isHushedIn(entries: readonly Entry[]): boolean {
+  const last = entries.findLast((entry) => entry.kind === "hushed");
+  return last?.kind === "hushed" && last.on;
+}

@@ -1,0 +1,98 @@
+// A run whose page died, and which never ended: found, and gone on with where it would be by now, or closed.
+import { type Language, spokenIn } from "../units/language.ts";
+import type { BrowserAudio } from "./browser-audio.ts";
+import type { JournalStore, RunHeader, UnfinishedRun } from "./browser-journal.ts";
+import type { Stamp } from "./clocks.ts";
+import type { Detail } from "./detail.ts";
+import type { Entry } from "./journal.ts";
+import { flagRun } from "./run-flag.ts";
+import type { Runs } from "./runs.ts";
+
+interface LeftRunParts {
+  readonly journal: JournalStore;
+  readonly audio: BrowserAudio;
+  /** Whether this page leads a run: then none was left. */
+  readonly isOn: () => boolean;
+  /** To be called from a press, or at once where the browser lets a page sound. */
+  readonly awake: () => Promise<unknown>;
+  readonly fetchSounds: (language: Language) => Promise<unknown>;
+  /** Opens it; false where another page leads a run. */
+  readonly lead: (
+    header: RunHeader,
+    entries: readonly Entry[],
+    waking: Promise<unknown>,
+  ) => Promise<boolean>;
+}
+
+/** So long after a run was last seen alive, ms, a bath may still be in. */
+const FRESH = 30 * 60_000;
+
+/** Whether a run goes on by itself. A wall clock that was set back meanwhile proves nothing: then it does. */
+export const goesOnByItself = (aliveAt: number, now: number): boolean => now - aliveAt < FRESH;
+
+export function openLeftRun(
+  parts: LeftRunParts,
+): Pick<Runs, "unfinished" | "goOnWithUnfinished" | "dropUnfinished"> {
+  const { journal, audio, isOn, awake, fetchSounds, lead } = parts;
+
+  /** What is needed to go on is fetched while it is decided whether to. */
+  async function found(): Promise<UnfinishedRun | null> {
+    if (isOn()) return null;
+    const left = await journal.unfinished();
+    if (left !== null) {
+      void fetchSounds(spokenIn(left.header.worksheet.language)).catch(() => {});
+      audio.context();
+    }
+    return left;
+  }
+
+  return {
+    async unfinished() {
+      const left = await found();
+      if (left === null) return null;
+      const { worksheet, begunAt } = left.header;
+      const aliveAt = lastSeen(left)?.wall ?? begunAt;
+      return { worksheet, begunAt, isFresh: goesOnByItself(aliveAt, Date.now()) };
+    },
+
+    async goOnWithUnfinished() {
+      const waking = awake();
+      const left = await found();
+      if (left === null) return "gone";
+      const seen = lastSeen(left);
+      const entries = seen === null ? left.entries : [...left.entries, aliveEntry(seen)];
+      return (await lead(left.header, entries, waking)) ? "begun" : "elsewhere";
+    },
+
+    async dropUnfinished() {
+      const left = await found();
+      if (left === null) return;
+      const { life, steady, wall } = audio.clocks();
+      await journal.add(left.header.id, { life, steady, wall, kind: "ended", how: "left" });
+      flagRun(false);
+    },
+  };
+}
+
+/** Its last entry, or when it was seen alive after that. */
+function lastSeen({ entries, alive }: UnfinishedRun): Stamp | null {
+  const last = entries.at(-1) ?? null;
+  return alive !== null && (last === null || isAfter(alive, last)) ? alive : last;
+}
+
+const aliveEntry = ({ life, steady, wall }: Stamp): Entry => ({
+  life,
+  steady,
+  wall,
+  kind: "alive",
+});
+
+/** How much was to be said when it was left; null where nobody had changed it. */
+export function detailIn(entries: readonly Entry[]): Detail | null {
+  const last = entries.findLast((entry) => entry.kind === "detail");
+  return last?.kind === "detail" ? last.detail : null;
+}
+
+/** Of one life by its steady clock, else by the wall clock. */
+const isAfter = (a: Stamp, b: Stamp): boolean =>
+  a.life === b.life ? a.steady > b.steady : a.wall > b.wall;

@@ -1,0 +1,70 @@
+// Where in a track a run is, and whether it may be moved there now. Pure: what is to be heard and the time in.
+import type { Section } from "../timeline/score.ts";
+import type { Heard } from "./outlet.ts";
+import type { Laid, LaidSection } from "./pocket-shape.ts";
+
+/** A track, and which of the run's sections is its first. */
+export interface Lying {
+  readonly laid: Laid;
+  readonly first: number;
+}
+
+/** Nothing moves so shortly before a moment, seconds. */
+const BEFORE_MOMENT = 0.6;
+
+/** @param elapsed seconds since the press, as they are to be heard. Null where the track lacks the section. */
+export function placeIn(
+  { laid, first }: Lying,
+  { index }: Heard,
+  elapsed: number,
+): { readonly section: LaidSection; readonly at: number } | null {
+  const section = laid.sections[index - first];
+  if (section === undefined) return null;
+  const { at, back } = laid.turn;
+  const over = elapsed - section.waits - at;
+  return {
+    section,
+    at: section.start + (over < 0 ? elapsed : section.waits + at - back + (over % back)),
+  };
+}
+
+/** Seconds by which the track is behind; while it waits, one turn is like the next. */
+export function behind(
+  { laid }: Lying,
+  { section, at }: { readonly section: LaidSection; readonly at: number },
+  position: number,
+): number {
+  const waiting = section.start + section.waits;
+  const off = at - position;
+  if (at < waiting || position < waiting) return off;
+  const { back } = laid.turn;
+  return off - Math.round(off / back) * back;
+}
+
+/** Whether its script came so late that the track has to turn back now. */
+export function turns(
+  { laid }: Lying,
+  { section }: { readonly section: LaidSection },
+  position: number,
+): boolean {
+  return position >= section.start + section.waits + laid.turn.at;
+}
+
+/** Whether nothing sounds in a stretch of a section, and no moment comes upon it. */
+export function isFree(section: Section | undefined, from: number, to: number): boolean {
+  return (section?.cues ?? []).every(
+    (cue) => cue.until <= from || cue.at >= to + (cue.kind === "now" ? BEFORE_MOMENT : 0),
+  );
+}
+
+/** Whether two layouts sound the same from a section's so many seconds on. */
+export function alike(loaded: Lying, other: Lying, index: number, elapsed: number): boolean {
+  return other.laid.sections.every((section, i) => {
+    const place = other.first + i;
+    if (place < index) return true;
+    const known = loaded.laid.sections[place - loaded.first];
+    if (known === undefined || Math.abs(known.waits - section.waits) > 1e-6) return false;
+    const from = place > index ? 0 : Math.floor(elapsed / other.laid.pieceSeconds);
+    return section.pieces.every((piece, k) => k < from || piece.key === known.pieces[k]?.key);
+  });
+}

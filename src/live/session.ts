@@ -1,0 +1,161 @@
+// One run on the air, in a browser: the run, what makes it heard, what is pressed, and the look that comes
+// every second, put together. The page's runs (browser-runs.ts) begin one, and go on with one that was left.
+import type { Script } from "../script/script.ts";
+import type { Lengths } from "../timeline/lengths.ts";
+import type { Cue, Timeline } from "../timeline/score.ts";
+import type { Temperature } from "../units/temperature.ts";
+import type { BrowserAudio } from "./browser-audio.ts";
+import type { JournalStore, RunHeader } from "./browser-journal.ts";
+import type { BrowserPlayer } from "./browser-player.ts";
+import type { BrowserElement } from "./browser-pocket.ts";
+import type { Detail } from "./detail.ts";
+import { type Guide, openGuide } from "./guide.ts";
+import { type Entry, readingsIn, type Way } from "./journal.ts";
+import { openMediaKeys } from "./media-session.ts";
+import type { PocketTrack } from "./pocket-shape.ts";
+import { openPresser, type Presser } from "./presser.ts";
+import { openRun } from "./run.ts";
+import type { Learnt, Run } from "./run-shape.ts";
+import type { Session } from "./runs.ts";
+import { openTeller } from "./teller.ts";
+import { openWays } from "./ways.ts";
+
+export interface SessionParts {
+  readonly header: RunHeader;
+  readonly timeline: Timeline;
+  readonly detail: Detail;
+  readonly entries: readonly Entry[];
+  readonly audio: BrowserAudio;
+  readonly player: BrowserPlayer;
+  readonly element: BrowserElement;
+  readonly pocketTrack: () => Promise<PocketTrack>;
+  readonly soundOf: (cue: Cue) => Float32Array;
+  /** Seconds by which what is played is heard late. */
+  readonly delay: number;
+  readonly script: Script;
+  readonly lengths: Lengths;
+  readonly journal: JournalStore;
+  readonly compiled: (learnt: Learnt) => Timeline;
+  /** After whatever changes what is shown of it. */
+  readonly changed: () => void;
+  readonly leave: () => void;
+}
+
+export interface OpenSession {
+  readonly run: Run;
+  readonly guide: Guide;
+  readonly presser: Presser;
+  state(): Pick<Session, "way" | "ways" | "sounding" | "kept">;
+  go(way: Way): void;
+  look(): void;
+  close(): void;
+}
+
+const bothWays: readonly Way[] = ["room", "pocket"];
+
+/** After one that found no sound, the next look comes this soon, seconds. */
+const SOON = 0.3;
+
+export function openSession(parts: SessionParts): OpenSession {
+  const { header, audio, player, script, journal, changed } = parts;
+  const ways = openWays({
+    ...parts,
+    through: (outlet, way) => run.through(outlet, way),
+    silent: look,
+  });
+  let { sounding } = ways.check();
+  let kept = true;
+  const steady = () => audio.clocks().steady;
+
+  const run = openRun({
+    timeline: parts.timeline,
+    detail: parts.detail,
+    entries: parts.entries,
+    clocks: ways.clocks,
+    teller: openTeller(script, parts.lengths),
+    compiled: parts.compiled,
+    keep: (entry) =>
+      void journal.add(header.id, entry).then((done) => {
+        if (done === kept) return;
+        kept = done;
+        changed();
+      }),
+    outlet: ways.outlet,
+    changed,
+  });
+
+  const guide = openGuide({
+    run,
+    script,
+    steady,
+    temperature: () => knownTemperature(header.worksheet.developer.temperature, run),
+    way: ways.way,
+    ways: bothWays,
+    go: ways.go,
+    leave: parts.leave,
+  });
+
+  const presser = openPresser({
+    felt: player.answerPress,
+    does(gesture) {
+      guide.does(gesture);
+      changed();
+    },
+    steady,
+    after,
+  });
+
+  const keys = openMediaKeys(() => presser.tap(steady()));
+  const lastWay = parts.entries.findLast((entry) => entry.kind === "way");
+  if (lastWay?.kind === "way") ways.go(lastWay.way);
+
+  let callOff = () => {};
+  function look(): void {
+    const before = sounding;
+    const checked = ways.check();
+    sounding = checked.sounding;
+    if (!sounding) {
+      callOff();
+      callOff = after(SOON, look);
+    }
+    run.look(sounding, checked.off);
+    guide.look();
+    const { section } = run.position();
+    keys.show(section?.title ?? "", section?.seconds ?? 0, steady() - run.begunAt());
+    const { life, steady: at, wall } = audio.clocks();
+    journal.seenAlive(header.id, { life, steady: at, wall });
+    if (before !== sounding) changed();
+  }
+
+  const timer = setInterval(look, 1000);
+  const events = ["visibilitychange", "resume"] as const;
+  for (const event of events) document.addEventListener(event, look);
+
+  return {
+    run,
+    guide,
+    presser,
+    state: () => ({ way: ways.way(), ways: bothWays, sounding, kept }),
+    go: ways.go,
+    look,
+    close() {
+      clearInterval(timer);
+      callOff();
+      for (const event of events) document.removeEventListener(event, look);
+      keys.close();
+      run.close();
+      ways.close();
+      player.close();
+    },
+  };
+}
+
+/** What was read last, or what the worksheet says. */
+function knownTemperature(before: Temperature, run: Run): Temperature {
+  return readingsIn(run.journal().entries).at(-1)?.temperature ?? before;
+}
+
+function after(seconds: number, act: () => void): () => void {
+  const timer = setTimeout(act, seconds * 1000);
+  return () => clearTimeout(timer);
+}

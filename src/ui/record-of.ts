@@ -1,0 +1,56 @@
+// A run that is on, or has ended, in; what Write up keeps of it out: what was planned, and what happened.
+// Times are those of the run, so that a wall clock that was set in the midst of it misdates nothing.
+import { type Entry, pressesOf, readingsIn, standing, timeOf } from "../live/journal.ts";
+import type { Session } from "../live/runs.ts";
+import type { Otherwise, RunRecord } from "../logbook/run-record.ts";
+
+export function recordOf(session: Session, ended: RunRecord["ended"]): RunRecord {
+  const { id, worksheet, plan, timeline, begunAt } = session;
+  const { entries } = session.run.journal();
+  const at = (seconds: number) => Math.round(begunAt + seconds * 1000);
+  const presses = pressesOf(entries).map((press) => ({ ...press, at: at(press.at) }));
+  const otherwise = otherwiseIn(entries, at);
+  const developed = timeline.plan.developmentSeconds;
+  return {
+    id,
+    begunAt,
+    worksheet,
+    developmentSeconds: plan.developmentSeconds,
+    presses,
+    ...(otherwise.length === 0 ? {} : { otherwise }),
+    ...(developed === plan.developmentSeconds ? {} : { developedSeconds: developed }),
+    ended,
+    note: "",
+  };
+}
+
+/** A gap that nobody heard, shorter than this, seconds, is not worth writing down. */
+const WORTH_KEEPING = 1;
+
+function otherwiseIn(
+  entries: readonly Entry[],
+  at: (seconds: number) => number,
+): readonly Otherwise[] {
+  const readings = readingsIn(entries);
+  let reading = 0;
+  return standing(entries).flatMap((entry, i): readonly Otherwise[] => {
+    const when = at(timeOf(entries.slice(0, i), entry));
+    switch (entry.kind) {
+      case "poured":
+      case "emptied":
+        return [{ kind: entry.kind, at: when, bath: entry.bath, by: entry.by }];
+      case "read": {
+        const after = readings[reading]?.at ?? 0;
+        reading += 1;
+        return [{ kind: "read", at: when, temperature: entry.temperature, after }];
+      }
+      case "woke":
+        if (entry.lost < WORTH_KEEPING) return [];
+        return [{ kind: "lost", at: when, how: entry.from, lost: entry.lost }];
+      case "clock-set":
+        return [{ kind: "clock-set", at: when, by: entry.by }];
+      default:
+        return [];
+    }
+  });
+}

@@ -1,0 +1,135 @@
+// @vitest-environment happy-dom
+import { act, cleanup, fireEvent, render, screen } from "@testing-library/preact";
+import { afterEach, describe, expect, test } from "vitest";
+import { pressesOf } from "../../src/live/journal.ts";
+import type { Session } from "../../src/live/runs.ts";
+import { demos } from "../../src/ui/demo.ts";
+import { RunView } from "../../src/ui/run-view.tsx";
+import { midRun } from "../../src/ui/words/en/mid-run.ts";
+import { runByHand } from "../live/by-hand.ts";
+import { emptyHands, sessionOf, silentRuns } from "./run-stand-ins.ts";
+import "./late-words.ts";
+
+afterEach(cleanup);
+
+/** A run whose steady clock is the page's. */
+function shown(more: Partial<Session> = {}) {
+  const steady = performance.now() / 1000;
+  const hand = runByHand(demos.gullrock, { clocks: { steady, audio: steady } });
+  let woken = 0;
+  const { runs } = silentRuns({
+    wake: async () => {
+      woken += 1;
+    },
+  });
+  let show = () => {};
+  render(
+    <RunView
+      session={sessionOf(hand, demos.gullrock, more)}
+      ports={{
+        runs,
+        ...emptyHands,
+        toWriteUp() {},
+        keepAwake() {},
+        often(again) {
+          show = again;
+          return () => {};
+        },
+      }}
+    />,
+  );
+  return {
+    hand,
+    woken: () => woken,
+    presses: () => pressesOf(hand.run.journal().entries).length,
+    /** Lets so many seconds go by, and the screen see it. */
+    async pass(seconds: number) {
+      hand.wait(seconds);
+      await act(async () => show());
+    },
+  };
+}
+
+const target = () => document.querySelector(".guided-press") as Element;
+const down = (pointerId: number) => fireEvent.pointerDown(target(), { pointerId, button: 0 });
+const up = (pointerId: number) => fireEvent.pointerUp(target(), { pointerId });
+
+describe("The screen of a run", () => {
+  test.each([
+    [
+      "a finger anywhere",
+      () => {
+        down(1);
+        up(1);
+      },
+    ],
+    [
+      "any key",
+      () => {
+        fireEvent.keyDown(target(), { key: "a", code: "KeyA" });
+        fireEvent.keyUp(target(), { key: "a", code: "KeyA" });
+      },
+    ],
+    ["what acts by click alone", () => fireEvent.click(target(), { detail: 0 })],
+  ])("is pressed by %s", (_, press) => {
+    const here = shown();
+    press();
+    expect(here.presses()).toBe(1);
+    expect(here.hand.answered()).toBe(1);
+  });
+
+  test("takes two fingers at once, a cancelled one and a held key's repeats for nothing", async () => {
+    const here = shown();
+    down(1);
+    down(2);
+    up(1);
+    up(2);
+    expect(here.presses()).toBe(0);
+    await here.pass(5);
+    down(3);
+    fireEvent.pointerCancel(target(), { pointerId: 3 });
+    up(3);
+    expect(here.presses()).toBe(0);
+    await here.pass(5);
+    fireEvent.keyDown(target(), { key: "a", code: "KeyA", repeat: true });
+    fireEvent.keyUp(target(), { key: "a", code: "KeyA" });
+    expect(here.presses()).toBe(0);
+  });
+
+  test("is one button that wakes the sound where nothing is heard, and no press goes through it", () => {
+    const here = shown({ sounding: false });
+    expect(screen.getByText(midRun.silent)).toBeTruthy();
+    down(1);
+    up(1);
+    fireEvent.keyDown(target(), { key: "a", code: "KeyA" });
+    expect(here.woken()).toBe(2);
+    expect(here.presses()).toBe(0);
+  });
+
+  test("offers to take a press back for three seconds, by button and by Backspace", async () => {
+    const here = shown();
+    down(1);
+    up(1);
+    await here.pass(1);
+    await act(async () => {
+      fireEvent.click(screen.getByRole("button", { name: midRun.takeBack }));
+    });
+    expect(here.presses()).toBe(0);
+    await here.pass(60);
+    down(1);
+    up(1);
+    await here.pass(1);
+    fireEvent.keyDown(target(), { key: "Backspace", code: "Backspace" });
+    expect(here.presses()).toBe(0);
+    await here.pass(60);
+    down(1);
+    up(1);
+    await here.pass(4);
+    expect(screen.queryByRole("button", { name: midRun.takeBack })).toBeNull();
+  });
+
+  test("says that nothing of the run is kept where the browser keeps nothing", () => {
+    shown({ kept: false });
+    expect(screen.getByText(midRun.notKept)).toBeTruthy();
+  });
+});
