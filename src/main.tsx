@@ -129,7 +129,7 @@ async function begin(): Promise<void> {
       speakers,
       saveFile,
       chooseFile,
-      often,
+      often: every(100),
     });
   });
 
@@ -192,7 +192,8 @@ async function begin(): Promise<void> {
             keeping: await keeping(),
             toWriteUp,
             keepAwake,
-            often: everyQuarter,
+            // Seconds are counted there, for ten minutes and more: it costs as little as it can.
+            often: every(250),
           });
 
           function toWriteUp(): void {
@@ -239,15 +240,12 @@ function after(ms: number, act: () => void): () => void {
   return () => clearTimeout(timer);
 }
 
-/** A run is looked at for ten minutes and more: its screen counts seconds, and costs as little as it can. */
-function everyQuarter(show: () => void): () => void {
-  const timer = setInterval(show, 250);
-  return () => clearInterval(timer);
-}
-
-function often(show: () => void): () => void {
-  const timer = setInterval(show, 100);
-  return () => clearInterval(timer);
+/** Calls back every so many ms, until the returned function is called. */
+function every(ms: number): (show: () => void) => () => void {
+  return (show) => {
+    const timer = setInterval(show, ms);
+    return () => clearInterval(timer);
+  };
 }
 
 /** Browsers let a lock go when the page is hidden, so it is asked for again when it comes back. */

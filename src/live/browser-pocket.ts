@@ -4,6 +4,7 @@ import { bedNoise, bedSamples } from "../tones/bed.ts";
 import { sampleRate } from "../tones/designs.ts";
 import { pcmOf, wavHeader } from "../tones/wav.ts";
 import type { PocketPlayer } from "./pocket-shape.ts";
+import { steadyClock } from "./steady-clock.ts";
 
 export interface BrowserElement extends PocketPlayer {
   /** The bed alone, over and over. The first time is to come from a press, or browsers will not let it sound. */
@@ -71,7 +72,7 @@ export function browserElement(): BrowserElement {
     onPauseUnasked(act) {
       paused = act;
     },
-    after,
+    after: steadyClock.after,
     bed() {
       asBefore();
       take(bedTrack(), true);
@@ -106,8 +107,3 @@ export function breathe(): Promise<void> {
 
 const wait = (seconds: number): Promise<void> =>
   new Promise((resolve) => setTimeout(resolve, seconds * 1000));
-
-function after(seconds: number, act: () => void): () => void {
-  const timer = setTimeout(act, seconds * 1000);
-  return () => clearTimeout(timer);
-}

@@ -17,11 +17,11 @@ import { soundCheckOn } from "./browser-sound-check.ts";
 import { fetchSounds, type Sounds } from "./browser-sounds.ts";
 import { playerFor, samplesBy } from "./browser-speaker.ts";
 import { voiceSoundsOn } from "./browser-voice-sounds.ts";
-import type { Entry, Way } from "./journal.ts";
+import { type Entry, lastOf, type Way } from "./journal.ts";
 import { type KnockPort, openKnockPort } from "./knock-port.ts";
 import type { OwnSound } from "./knocks.ts";
 import { planLearnt } from "./learnt-plan.ts";
-import { detailIn, openLeftRun } from "./left-run.ts";
+import { openLeftRun } from "./left-run.ts";
 import { claimRun } from "./one-runner.ts";
 import type { PocketTrack } from "./pocket-shape.ts";
 import { flagRun } from "./run-flag.ts";
@@ -151,7 +151,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
         LEAD,
         happened,
       );
-    const detail = detailIn(entries) ?? worksheet.voice?.detail ?? "full";
+    const detail = lastOf(entries, "detail")?.detail ?? worksheet.voice?.detail ?? "full";
     const voice = { language: loaded.script.source.language, rate };
     const player = playerFor(audio, loaded, voice, speaker, delay(), bundledTakesOver);
     let shown: OpenSession | null = null;

@@ -9,6 +9,7 @@ import { type BrowserPlayer, openBrowserPlayer } from "./browser-player.ts";
 import { type Sounds, sourcesAt } from "./browser-sounds.ts";
 import { type DeviceVoice, openDeviceVoice } from "./device-voice.ts";
 import type { Placed } from "./placer.ts";
+import { steadyClock } from "./steady-clock.ts";
 import { browserSynthesiser } from "./synthesiser.ts";
 
 /**
@@ -26,7 +27,7 @@ export function playerFor(
   const own = speaker.kind === "clips" ? speaker.own : noClips;
   const player = openBrowserPlayer(audio, sourcesAt(sounds, rate, own), delay);
   if (speaker.kind === "clips") return player;
-  const device = deviceVoiceOn(audio, speaker, gaveUp);
+  const device = deviceVoiceOn(speaker, gaveUp);
 
   const bundledSays = (cue: Cue, at: number): Placed =>
     player.playFrom(sourcesWithin(cue, sounds, rate), cue, at);
@@ -64,7 +65,6 @@ function sourcesWithin(cue: Cue, sounds: Sounds, rate: number): Sources {
 
 /** Null where the browser has no voices after all. */
 function deviceVoiceOn(
-  audio: BrowserAudio,
   { voice, pace }: Extract<Speaker, { kind: "device" }>,
   gaveUp: () => void,
 ): DeviceVoice | null {
@@ -74,13 +74,8 @@ function deviceVoiceOn(
     synthesiser,
     voice,
     pace,
-    clock: { now: () => audio.clocks().steady, after },
+    clock: steadyClock,
     hidden: () => document.visibilityState === "hidden",
     gaveUp,
   });
-}
-
-function after(seconds: number, act: () => void): () => void {
-  const timer = setTimeout(act, seconds * 1000);
-  return () => clearTimeout(timer);
 }

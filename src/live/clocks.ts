@@ -15,3 +15,6 @@ export interface Clocks extends Stamp {
   /** Seconds on the audio clock. */
   readonly audio: number;
 }
+
+/** Of a reading, or of whatever else bears a stamp, the stamp alone. */
+export const stampOf = ({ life, steady, wall }: Stamp): Stamp => ({ life, steady, wall });

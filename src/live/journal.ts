@@ -1,10 +1,9 @@
 // A run's journal: what happened, in order, each entry with its time by the clocks. It is only ever added
 // to, and it is all there is: where a run stands follows from it (position.ts), by whoever reads it.
-import type { Happened, HappenedIn } from "../process/happened.ts";
-import { nothingHappened } from "../process/happened.ts";
+import { type Happened, type HappenedIn, nothingHappened } from "../process/happened.ts";
 import type { Timeline } from "../timeline/score.ts";
 import type { Temperature } from "../units/temperature.ts";
-import type { Stamp } from "./clocks.ts";
+import { type Stamp, stampOf } from "./clocks.ts";
 import type { Detail } from "./detail.ts";
 
 export type Reader = "person" | "probe";
@@ -82,8 +81,6 @@ export function lastChange(entries: readonly Entry[]): Entry | null {
   return last === undefined || last.kind === "void" ? null : last;
 }
 
-const stampOf = ({ life, steady, wall }: Stamp): Stamp => ({ life, steady, wall });
-
 /**
  * Seconds of the run at a time, counted from its first entry. Within a page's life by the steady clock, and
  * by what it lost in sleep; from one life to the next by the wall clock, which is all that they share.
@@ -94,40 +91,48 @@ export function timeOf(entries: readonly Entry[], at: Stamp): number {
   let last: Entry | undefined;
   for (const entry of entries) {
     if (last !== undefined) time += between(last, entry);
-    if (entry.kind === "woke" && entry.from === "asleep") time += entry.lost;
+    time += lostAsleep(entry);
     last = entry;
   }
   return last === undefined ? 0 : time + between(last, at);
 }
+
+const lostAsleep = (entry: Entry): number =>
+  entry.kind === "woke" && entry.from === "asleep" ? entry.lost : 0;
 
 function between(from: Stamp, to: Stamp): number {
   if (from.life === to.life) return to.steady - from.steady;
   return Math.max(0, (to.wall - from.wall) / 1000);
 }
 
-/** A section that was pressed for and stands, with its time in the run, seconds; null before the first. */
-export function pressedLast(
+/** The entries as they stand, each with its time in the run, seconds. */
+export function timed(
   entries: readonly Entry[],
-): { readonly section: string; readonly at: number } | null {
-  const last = standing(entries).findLast((entry) => entry.kind === "pressed");
-  return last?.kind === "pressed"
-    ? { section: last.section, at: timeOf(upTo(entries, last), last) }
-    : null;
+): readonly { readonly entry: Standing; readonly at: number }[] {
+  let time = 0;
+  return standing(entries).map((entry, i) => {
+    const before = entries[i - 1];
+    if (before !== undefined) time += lostAsleep(before) + between(before, entry);
+    return { entry, at: time };
+  });
 }
 
-/** Every press that stands, with its time in the run, seconds. */
-export function pressesOf(
-  entries: readonly Entry[],
-): readonly { readonly section: string; readonly at: number }[] {
-  return standing(entries).flatMap((entry) =>
-    entry.kind === "pressed"
-      ? [{ section: entry.section, at: timeOf(upTo(entries, entry), entry) }]
-      : [],
+interface PressedFor {
+  readonly section: string;
+  /** Seconds of the run. */
+  readonly at: number;
+}
+
+/** The section that was pressed for last, of those that stand; null before the first. */
+export function pressedLast(entries: readonly Entry[]): PressedFor | null {
+  return pressesOf(entries).at(-1) ?? null;
+}
+
+/** Every press that stands. */
+export function pressesOf(entries: readonly Entry[]): readonly PressedFor[] {
+  return timed(entries).flatMap(({ entry, at }) =>
+    entry.kind === "pressed" ? [{ section: entry.section, at }] : [],
   );
-}
-
-function upTo(entries: readonly Entry[], last: Stamp): readonly Entry[] {
-  return entries.slice(0, entries.indexOf(last as Entry));
 }
 
 /** A thermometer reading that stands, with its time, seconds from its section's press. */
@@ -139,9 +144,7 @@ export interface Read {
 
 export function readingsIn(entries: readonly Entry[]): readonly Read[] {
   let pressedAt = 0;
-  return standing(entries).flatMap((entry) => {
-    const at =
-      entry.kind === "pressed" || entry.kind === "read" ? timeOf(upTo(entries, entry), entry) : 0;
+  return timed(entries).flatMap(({ entry, at }) => {
     if (entry.kind === "pressed") pressedAt = at;
     if (entry.kind !== "read") return [];
     return [{ section: entry.section, at: exact(at - pressedAt), temperature: entry.temperature }];
@@ -152,12 +155,11 @@ export function readingsIn(entries: readonly Entry[]): readonly Read[] {
 export function happenedIn(entries: readonly Entry[]): HappenedIn {
   const all: Record<string, Happened> = {};
   let pressedAt = 0;
-  for (const entry of standing(entries)) {
-    if (entry.kind === "pressed") pressedAt = timeOf(upTo(entries, entry), entry);
+  for (const { entry, at } of timed(entries)) {
+    if (entry.kind === "pressed") pressedAt = at;
     if (entry.kind !== "poured" && entry.kind !== "emptied" && entry.kind !== "read") continue;
-    const at = exact(timeOf(upTo(entries, entry), entry) - pressedAt);
     const so = all[entry.section] ?? nothingHappened;
-    all[entry.section] = changed(so, entry, at);
+    all[entry.section] = changed(so, entry, exact(at - pressedAt));
   }
   return all;
 }
@@ -186,7 +188,12 @@ function toldOf(
 /** Times are kept to the microsecond, as the moments are. */
 const exact = (seconds: number): number => Math.round(seconds * 1e6) / 1e6;
 
-export function isHushedIn(entries: readonly Entry[]): boolean {
-  const last = entries.findLast((entry) => entry.kind === "hushed");
-  return last?.kind === "hushed" && last.on;
+/** What was said last of one kind, if anything was. */
+export function lastOf<Kind extends Entry["kind"]>(
+  entries: readonly Entry[],
+  kind: Kind,
+): Extract<Entry, { readonly kind: Kind }> | undefined {
+  return entries.findLast(
+    (entry): entry is Extract<Entry, { readonly kind: Kind }> => entry.kind === kind,
+  );
 }

@@ -2,8 +2,7 @@
 import { type Language, spokenIn } from "../units/language.ts";
 import type { BrowserAudio } from "./browser-audio.ts";
 import type { JournalStore, RunHeader, UnfinishedRun } from "./browser-journal.ts";
-import type { Stamp } from "./clocks.ts";
-import type { Detail } from "./detail.ts";
+import { type Stamp, stampOf } from "./clocks.ts";
 import type { Entry } from "./journal.ts";
 import { flagRun } from "./run-flag.ts";
 import type { Runs } from "./runs.ts";
@@ -60,15 +59,18 @@ export function openLeftRun(
       const left = await found();
       if (left === null) return "gone";
       const seen = lastSeen(left);
-      const entries = seen === null ? left.entries : [...left.entries, aliveEntry(seen)];
+      const entries =
+        seen === null
+          ? left.entries
+          : [...left.entries, { ...stampOf(seen), kind: "alive" as const }];
       return (await lead(left.header, entries, waking)) ? "begun" : "elsewhere";
     },
 
     async dropUnfinished() {
       const left = await found();
       if (left === null) return;
-      const { life, steady, wall } = audio.clocks();
-      await journal.add(left.header.id, { life, steady, wall, kind: "ended", how: "left" });
+      const ended: Entry = { ...stampOf(audio.clocks()), kind: "ended", how: "left" };
+      await journal.add(left.header.id, ended);
       flagRun(false);
     },
   };
@@ -78,19 +80,6 @@ export function openLeftRun(
 function lastSeen({ entries, alive }: UnfinishedRun): Stamp | null {
   const last = entries.at(-1) ?? null;
   return alive !== null && (last === null || isAfter(alive, last)) ? alive : last;
-}
-
-const aliveEntry = ({ life, steady, wall }: Stamp): Entry => ({
-  life,
-  steady,
-  wall,
-  kind: "alive",
-});
-
-/** How much was to be said when it was left; null where nobody had changed it. */
-export function detailIn(entries: readonly Entry[]): Detail | null {
-  const last = entries.findLast((entry) => entry.kind === "detail");
-  return last?.kind === "detail" ? last.detail : null;
 }
 
 /** Of one life by its steady clock, else by the wall clock. */

@@ -10,9 +10,9 @@ import { type Gap, gapBetween } from "./gap.ts";
 import {
   type Happening,
   happenedIn,
-  isHushedIn,
   type Journal,
   lastChange,
+  lastOf,
   type Reader,
   readingsIn,
   timeOf,
@@ -39,7 +39,7 @@ export function openRun(parts: RunParts): Run {
   const { clocks, teller, compiled, changed } = parts;
   let { timeline, detail, outlet } = parts;
   const book = openBook(clocks, parts.keep, parts.entries);
-  let hushed = isHushedIn(book.entries());
+  let hushed = lastOf(book.entries(), "hushed")?.on ?? false;
   let seen = clocks();
   /** Of a run that was left: what is to be told once it can be heard again. */
   let owed: { readonly since: number; readonly unsure: boolean } | null = null;

@@ -8,15 +8,17 @@ import type { BrowserAudio } from "./browser-audio.ts";
 import type { JournalStore, RunHeader } from "./browser-journal.ts";
 import type { BrowserPlayer } from "./browser-player.ts";
 import type { BrowserElement } from "./browser-pocket.ts";
+import { stampOf } from "./clocks.ts";
 import type { Detail } from "./detail.ts";
 import { type Guide, openGuide } from "./guide.ts";
-import { type Entry, readingsIn, type Way } from "./journal.ts";
+import { type Entry, lastOf, readingsIn, type Way } from "./journal.ts";
 import { openMediaKeys } from "./media-session.ts";
 import type { PocketTrack } from "./pocket-shape.ts";
 import { openPresser, type Presser } from "./presser.ts";
 import { openRun } from "./run.ts";
 import type { Learnt, Run } from "./run-shape.ts";
 import type { Session } from "./runs.ts";
+import { steadyClock } from "./steady-clock.ts";
 import { openTeller } from "./teller.ts";
 import { openWays } from "./ways.ts";
 
@@ -102,12 +104,12 @@ export function openSession(parts: SessionParts): OpenSession {
       changed();
     },
     steady,
-    after,
+    after: steadyClock.after,
   });
 
   const keys = openMediaKeys(() => presser.tap(steady()));
-  const lastWay = parts.entries.findLast((entry) => entry.kind === "way");
-  if (lastWay?.kind === "way") ways.go(lastWay.way);
+  const left = lastOf(parts.entries, "way");
+  if (left !== undefined) ways.go(left.way);
 
   let callOff = () => {};
   function look(): void {
@@ -116,14 +118,13 @@ export function openSession(parts: SessionParts): OpenSession {
     sounding = checked.sounding;
     if (!sounding) {
       callOff();
-      callOff = after(SOON, look);
+      callOff = steadyClock.after(SOON, look);
     }
     run.look(sounding, checked.off);
     guide.look();
     const { section } = run.position();
     keys.show(section?.title ?? "", section?.seconds ?? 0, steady() - run.begunAt());
-    const { life, steady: at, wall } = audio.clocks();
-    journal.seenAlive(header.id, { life, steady: at, wall });
+    journal.seenAlive(header.id, stampOf(audio.clocks()));
     if (before !== sounding) changed();
   }
 
@@ -153,9 +154,4 @@ export function openSession(parts: SessionParts): OpenSession {
 /** What was read last, or what the worksheet says. */
 function knownTemperature(before: Temperature, run: Run): Temperature {
   return readingsIn(run.journal().entries).at(-1)?.temperature ?? before;
-}
-
-function after(seconds: number, act: () => void): () => void {
-  const timer = setTimeout(act, seconds * 1000);
-  return () => clearTimeout(timer);
 }

@@ -1,6 +1,6 @@
 // A run that is on, or has ended, in; what Write up keeps of it out: what was planned, and what happened.
 // Times are those of the run, so that a wall clock that was set in the midst of it misdates nothing.
-import { type Entry, pressesOf, readingsIn, standing, timeOf } from "../live/journal.ts";
+import { type Entry, pressesOf, readingsIn, timed } from "../live/journal.ts";
 import type { Session } from "../live/runs.ts";
 import type { Otherwise, RunRecord } from "../logbook/run-record.ts";
 
@@ -33,8 +33,8 @@ function otherwiseIn(
 ): readonly Otherwise[] {
   const readings = readingsIn(entries);
   let reading = 0;
-  return standing(entries).flatMap((entry, i): readonly Otherwise[] => {
-    const when = at(timeOf(entries.slice(0, i), entry));
+  return timed(entries).flatMap(({ entry, at: seconds }): readonly Otherwise[] => {
+    const when = at(seconds);
     switch (entry.kind) {
       case "poured":
       case "emptied":

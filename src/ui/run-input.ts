@@ -88,21 +88,15 @@ export function useRunInput(
       for (const id of [...down]) calledOff(id, event);
     };
 
-    window.addEventListener("pointerdown", pointerDown);
-    window.addEventListener("pointerup", pointerUp);
-    window.addEventListener("pointercancel", pointerCancel);
-    window.addEventListener("keydown", keyDown);
-    window.addEventListener("keyup", keyUp);
-    window.addEventListener("click", click);
-    window.addEventListener("blur", blur);
-    return () => {
-      window.removeEventListener("pointerdown", pointerDown);
-      window.removeEventListener("pointerup", pointerUp);
-      window.removeEventListener("pointercancel", pointerCancel);
-      window.removeEventListener("keydown", keyDown);
-      window.removeEventListener("keyup", keyUp);
-      window.removeEventListener("click", click);
-      window.removeEventListener("blur", blur);
-    };
+    const over = new AbortController();
+    const { signal } = over;
+    window.addEventListener("pointerdown", pointerDown, { signal });
+    window.addEventListener("pointerup", pointerUp, { signal });
+    window.addEventListener("pointercancel", pointerCancel, { signal });
+    window.addEventListener("keydown", keyDown, { signal });
+    window.addEventListener("keyup", keyUp, { signal });
+    window.addEventListener("click", click, { signal });
+    window.addEventListener("blur", blur, { signal });
+    return () => over.abort();
   }, [presser, guide, sounding, pedals, wake]);
 }

@@ -51,7 +51,7 @@ describe("A run whose browser is killed without warning", () => {
           { timeout: 20_000 },
         );
         // The last one lives for as long as what is told may have to wait for room between moments.
-        await pause(death === deaths - 1 ? 18_000 : 2000 + 3500 * random());
+        await pause(death === deaths - 1 ? 28_000 : 2000 + 3500 * random());
         const heard = await heardIn(life);
         const wall = await wallOf(life, heard.pressedAt);
         lives.push({ heard, wall });
