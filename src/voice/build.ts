@@ -80,7 +80,7 @@ export interface Missing {
 /** An engine or a coder may fall over under load: what it had not spoken is tried so often in all. */
 const ATTEMPTS = 3;
 
-/** Speaks what the clip store lacks, in as many processes as the machine runs at once. */
+/** Speaks what the clip store lacks, in a process more than the machine runs at once: each waits now and then. */
 async function speakMissing(
   packs: readonly WantedPack[],
   progress: (done: number, of: number) => void,
@@ -91,7 +91,7 @@ async function speakMissing(
       .filter((text) => keptClip(clips, text) === null)
       .map((text): Missing => ({ language, text })),
   );
-  const workers = Math.min(availableParallelism(), missing.length);
+  const workers = Math.min(availableParallelism() + 1, missing.length);
   let done = 0;
   progress(0, missing.length);
   // All are waited for: one that fails must not leave another speaking into the next attempt.

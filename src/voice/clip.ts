@@ -23,9 +23,6 @@ const target = { loudness: -20, ceiling: -3 };
 /** Clips are whole hundredths of a second, in samples, so that a timeline's times read well. */
 const step = 240;
 
-/** dB that coding takes off such bright speech, on average: a first guess. */
-const codingLoss = 1.7;
-
 /** dB within which the level is set; the peak is kept below the ceiling all the same. */
 const tolerance = 0.2;
 
@@ -80,7 +77,7 @@ export const openSpeaker = async (voice: Voice): Promise<(text: string) => Promi
     const samples = Math.ceil((spoken.length * (24000 / sampleRate)) / step) * step;
     const said = new Float32Array((samples * sampleRate) / 24000);
     said.set(spoken);
-    let level = target.loudness - loudness(spoken, sampleRate) + codingLoss;
+    let level = target.loudness - loudness(spoken, sampleRate) + voice.codingLoss;
     for (let round = 0; round < rounds; round++) {
       const louder = gain(level);
       const packets = encode(

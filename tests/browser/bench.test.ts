@@ -2,13 +2,14 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { axeFinds } from "./axe.ts";
-import { setStage } from "./stage.ts";
+import { setStage, withoutWorker } from "./stage.ts";
 
 describe("Work out at the bench, in a real browser", () => {
   const stage = setStage();
 
   async function open(colorScheme: "light" | "dark" = "light", width = 1280): Promise<Page> {
     const context = await stage.browser.newContext({
+      ...withoutWorker,
       colorScheme,
       viewport: { width, height: 800 },
     });

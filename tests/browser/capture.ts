@@ -91,6 +91,12 @@ function tapAll(): void {
     }
     return result;
   } as typeof AudioNode.prototype.connect;
+  // Nothing sounds before it can be heard.
+  const { resume } = AudioContext.prototype;
+  AudioContext.prototype.resume = async function () {
+    await tapOf(this);
+    return resume.call(this);
+  };
   const sounds = new WeakMap<AudioScheduledSourceNode, BegunSound>();
   const { start } = AudioBufferSourceNode.prototype;
   AudioBufferSourceNode.prototype.start = function (when = 0, ...more) {

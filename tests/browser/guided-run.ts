@@ -4,6 +4,7 @@ import { spawnSync } from "node:child_process";
 import type { Browser, Page } from "playwright-core";
 import type { Timeline } from "../../src/timeline/score.ts";
 import { captureSound } from "./capture.ts";
+import { withoutWorker } from "./stage.ts";
 
 /** The shortest development that has every kind of moment in it. */
 export const shortWorksheet = JSON.stringify({
@@ -25,8 +26,8 @@ export const shortWorksheet = JSON.stringify({
 /** The timeline of the worksheet, from the command line: the same program by its other door. */
 export function timelineOf(worksheet: string): Timeline {
   const { stdout, stderr, status } = spawnSync(
-    "node_modules/.bin/tsx",
-    ["src/cli.ts", "timeline", "-"],
+    process.execPath,
+    ["--import", "tsx", "src/cli.ts", "timeline", "-"],
     { input: worksheet, encoding: "utf8", maxBuffer: 2 ** 28 },
   );
   if (status !== 0) throw new Error(stderr);
@@ -39,7 +40,10 @@ export async function openPage(
   url: string,
   prepare: (page: Page) => Promise<void> = async () => {},
 ): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  const context = await browser.newContext({
+    ...withoutWorker,
+    viewport: { width: 1280, height: 800 },
+  });
   const page = await context.newPage();
   await captureSound(page);
   await prepare(page);

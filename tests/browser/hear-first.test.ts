@@ -9,7 +9,7 @@ import { builtKit as kit } from "./built-kit.ts";
 import { heardBy } from "./capture.ts";
 import { openPage } from "./guided-run.ts";
 import { onsetOf } from "./onsets.ts";
-import { setStage } from "./stage.ts";
+import { setStage, withoutWorker } from "./stage.ts";
 
 describe("What is heard before a run, in a real browser", () => {
   const stage = setStage();
@@ -44,6 +44,7 @@ describe("What is heard before a run, in a real browser", () => {
     "gives axe nothing to find once it is answered, nor on the sheet to tap on, on %s paper",
     async (colorScheme) => {
       const context = await stage.browser.newContext({
+        ...withoutWorker,
         colorScheme,
         viewport: { width: 320, height: 700 },
       });

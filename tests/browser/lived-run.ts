@@ -49,10 +49,16 @@ export async function beginAndPress(
 export const wallOf = ({ page }: Life, steady: number): Promise<number> =>
   page.evaluate((at) => Date.now() - performance.now() + at * 1000, steady);
 
-export async function journalIn({ page }: Life): Promise<readonly { readonly kind: string }[]> {
+/** An entry of a journal; `from`: what it woke from. */
+interface Kept {
+  readonly kind: string;
+  readonly from?: string;
+}
+
+export async function journalIn({ page }: Life): Promise<readonly Kept[]> {
   return page.evaluate(
     () =>
-      new Promise<{ kind: string }[]>((resolve, reject) => {
+      new Promise<{ kind: string; from?: string }[]>((resolve, reject) => {
         const opening = indexedDB.open("tankside-journal");
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {

@@ -15,7 +15,7 @@ import {
   timelineOf,
 } from "./guided-run.ts";
 import { serveDist } from "./serve.ts";
-import { setStage } from "./stage.ts";
+import { setStage, withoutWorker } from "./stage.ts";
 import { allowed, steadyOnset } from "./steady.ts";
 
 /** Names of everything that can be reached by Tab from the top of the page, until it comes round. */
@@ -72,7 +72,7 @@ describe("The page in a real browser", () => {
   test.each(["light", "dark"] as const)(
     "gives axe nothing to find in any place, on %s paper",
     async (colorScheme) => {
-      const context = await stage.browser.newContext({ colorScheme });
+      const context = await stage.browser.newContext({ ...withoutWorker, colorScheme });
       const page = await context.newPage();
       for (const place of ["work-out", "walk-through", "lights-out", "write-up"]) {
         await page.goto(`${stage.served.url}#${place}`);
@@ -94,10 +94,12 @@ describe("The page in a real browser", () => {
     expect(stops.length).toBeGreaterThan(40);
     for (const stop of stops) expect(stop).toMatch(/^\w+ \S/);
     await page.keyboard.press("Escape");
+    await page.context().close();
   });
 
   test.each(languages)("is no wider than a phone of 320 px in any place: %s", async (language) => {
     const context = await stage.browser.newContext({
+      ...withoutWorker,
       locale: language,
       viewport: { width: 320, height: 640 },
     });
@@ -141,6 +143,7 @@ describe("The page in a real browser", () => {
       () => getComputedStyle(document.elementFromPoint(640, 400) ?? document.body).cursor,
     );
     expect(pointer).toBe("none");
+    await page.context().close();
   });
 
   test.each([
@@ -175,7 +178,7 @@ describe("The page in a real browser", () => {
   );
 
   test("lets one page of the browser lead a run at a time, and the other once that one is gone", async () => {
-    const context = await stage.browser.newContext();
+    const context = await stage.browser.newContext(withoutWorker);
     const pages = [await context.newPage(), await context.newPage()] as const;
     const begin = async (page: Page) => {
       await page.goto(`${stage.served.url}#lights-out`);
@@ -193,7 +196,7 @@ describe("The page in a real browser", () => {
   });
 
   test("keeps a run's record, and the worksheet, between visits", async () => {
-    const context = await stage.browser.newContext();
+    const context = await stage.browser.newContext(withoutWorker);
     const page = await context.newPage();
     await page.goto(stage.served.url);
     await openWorksheet(page, shortWorksheet);

@@ -65,7 +65,10 @@ describe("A run whose browser is killed without warning", () => {
         expectInPlace(heard, section.cues);
       }
       expect(kept.filter(({ kind }) => kind === "pressed")).toHaveLength(presses);
-      expect(kept.filter(({ kind }) => kind === "woke")).toHaveLength(deaths);
+      // A busy machine's sound may stand still besides.
+      expect(kept.filter(({ kind, from }) => kind === "woke" && from === "closed")).toHaveLength(
+        deaths,
+      );
       await expectTold(lives.slice(-1).map(({ heard }) => heard));
     },
   );

@@ -9,6 +9,9 @@ export interface Stage {
   readonly served: Served;
 }
 
+/** For pages that are not about the network: a service worker fetches the whole program once more. */
+export const withoutWorker = { serviceWorkers: "block" } as const;
+
 /** Filled before the first test begins. */
 export function setStage(flags: readonly string[] = []): Stage {
   const stage: { -readonly [part in keyof Stage]?: Stage[part] } = {};

@@ -14,7 +14,7 @@ const folder = mkdtempSync(join(tmpdir(), "tankside-"));
 const inFolder = (name: string) => join(folder, name);
 
 function tankside(args: readonly string[], input = "") {
-  return spawnSync("node_modules/.bin/tsx", ["src/cli.ts", ...args], {
+  return spawnSync(process.execPath, ["--import", "tsx", "src/cli.ts", ...args], {
     input,
     encoding: "utf8",
     maxBuffer: 2 ** 28,
