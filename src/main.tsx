@@ -83,7 +83,9 @@ async function begin(): Promise<void> {
     after,
   });
 
-  const place = signal(placeAt(location.hash) ?? "work-out");
+  // A run that may be on is not kept waiting for the drawings of another place.
+  const first = leftRun === null ? "work-out" : "lights-out";
+  const place = signal(placeAt(location.hash) ?? first);
   window.addEventListener("hashchange", () => {
     const next = placeAt(location.hash);
     // Any other hash, as the skip link's, leaves the place as it is, and the address says so.

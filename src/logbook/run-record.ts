@@ -3,6 +3,7 @@
 
 import { readWorksheet } from "../plan/read-worksheet.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import { densities, edges, marks, type Negatives } from "../trade/negatives.ts";
 import { isObject } from "../units/object.ts";
 import type { Temperature } from "../units/temperature.ts";
 
@@ -25,7 +26,12 @@ export interface RunRecord {
   /** null while it is on, or where the page went away in the midst of it. */
   readonly ended: "done" | "left" | null;
   readonly note: string;
+  /** What was seen on the negatives, if anyone said. */
+  readonly negatives?: Negatives;
 }
+
+/** What a person adds to a run afterwards. */
+export type Judgement = Partial<Pick<RunRecord, "note" | "negatives">>;
 
 /** Seconds, and UTC in ms since 1970. */
 export type Otherwise = { readonly at: number } & (
@@ -55,6 +61,7 @@ export function isRunRecord(kept: unknown): kept is RunRecord {
     (kept.developedSeconds === undefined || typeof kept.developedSeconds === "number") &&
     (kept.ended === "done" || kept.ended === "left" || kept.ended === null) &&
     typeof kept.note === "string" &&
+    (kept.negatives === undefined || isNegatives(kept.negatives)) &&
     readWorksheet(kept.worksheet).kind === "worksheet"
   );
 }
@@ -79,4 +86,15 @@ function isOtherwise(kept: unknown): boolean {
 /** What a date can be made of. */
 function isTime(kept: unknown): kept is number {
   return typeof kept === "number" && Math.abs(kept) <= 8.64e15;
+}
+
+function isNegatives(kept: unknown): kept is Negatives {
+  const isOne = (all: readonly string[], one: unknown) => all.some((each) => each === one);
+  return (
+    isObject(kept) &&
+    (kept.density === null || isOne(densities, kept.density)) &&
+    (kept.edges === null || isOne(edges, kept.edges)) &&
+    Array.isArray(kept.marks) &&
+    kept.marks.every((mark) => isOne(marks, mark))
+  );
 }

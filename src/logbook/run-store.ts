@@ -2,7 +2,7 @@
 // as the page is open, and whoever asks is told so.
 
 import { createStore, del, promisifyRequest, type UseStore, values } from "idb-keyval";
-import { isRunRecord, type RunRecord } from "./run-record.ts";
+import { isRunRecord, type Judgement, type RunRecord } from "./run-record.ts";
 import { soon } from "./soon.ts";
 
 /** Every run, newest first. */
@@ -20,10 +20,10 @@ export type FoundRuns =
 
 /** Never rejects. False means that the browser would not: what was asked then holds for this page alone. */
 export interface RunStore {
-  /** A run that is kept already keeps its note: that is changed by `note` alone. */
+  /** A run that is kept already keeps what was said of it: that is changed by `judge` alone. */
   keep(record: RunRecord): Promise<boolean>;
   /** False also where the run has been taken out meanwhile. */
-  note(id: string, note: string): Promise<boolean>;
+  judge(id: string, judgement: Judgement): Promise<boolean>;
   all(): Promise<FoundRuns>;
   remove(id: string): Promise<boolean>;
 }
@@ -56,21 +56,23 @@ export function runStore(): RunStore {
         await soon(
           change(id, (was) => {
             const kept = here.get(id) ?? (isRunRecord(was) ? was : record);
-            return { ...record, note: kept.note };
+            return { ...record, ...saidOf(kept) };
           }),
         );
         here.delete(id);
         return true;
       } catch {
-        here.set(id, { ...record, note: here.get(id)?.note ?? record.note });
+        here.set(id, { ...record, ...saidOf(here.get(id) ?? record) });
         return false;
       }
     },
-    async note(id, note) {
+    async judge(id, judgement) {
       const held = here.get(id);
-      if (held) here.set(id, { ...held, note });
+      if (held) here.set(id, { ...held, ...judgement });
       try {
-        return await soon(change(id, (was) => (isRunRecord(was) ? { ...was, note } : null)));
+        return await soon(
+          change(id, (was) => (isRunRecord(was) ? { ...was, ...judgement } : null)),
+        );
       } catch {
         return false;
       }
@@ -101,6 +103,11 @@ export function runStore(): RunStore {
     },
   };
 }
+
+const saidOf = ({ note, negatives }: RunRecord): Judgement => ({
+  note,
+  ...(negatives === undefined ? {} : { negatives }),
+});
 
 function newestFirst(runs: readonly RunRecord[]): readonly RunRecord[] {
   return runs.toSorted((a, b) => b.begunAt - a.begunAt || (a.id < b.id ? 1 : -1));

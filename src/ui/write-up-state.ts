@@ -1,9 +1,10 @@
 // Ports in, the kept runs out, and the acts a person can do to them. A note is kept as it is typed, a
 // pause after the last key; what is taken out can be brought back for as long as the place is open.
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
-import type { RunRecord } from "../logbook/run-record.ts";
+import type { Judgement, RunRecord } from "../logbook/run-record.ts";
 import type { FoundRuns, RunStore } from "../logbook/run-store.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import type { Negatives } from "../trade/negatives.ts";
 import { lateWords } from "./language.ts";
 import { textOfRuns, titleOf } from "./write-up-model.ts";
 
@@ -28,6 +29,8 @@ export interface WriteUp {
   readonly returned: ReadonlySignal<string | null>;
   readonly notice: ReadonlySignal<string | null>;
   type(id: string, note: string): void;
+  /** What was seen on its negatives, kept at once. */
+  see(id: string, negatives: Negatives): void;
   takeOut(id: string): void;
   undo(): void;
   saveAll(): void;
@@ -63,13 +66,20 @@ export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPor
   function keep(id: string): void {
     waiting.get(id)?.();
     waiting.delete(id);
-    const note = runOf(id)?.note;
-    if (note === undefined) return;
-    store.note(id, note).then((kept) => {
-      // Something more may have been typed meanwhile, which is another matter.
-      if (runOf(id)?.note !== note || waiting.has(id)) return;
+    const run = runOf(id);
+    if (run === undefined) return;
+    const { note, negatives } = run;
+    store.judge(id, negatives === undefined ? { note } : { note, negatives }).then((kept) => {
+      // Something more may have been said meanwhile, which is another matter.
+      const now = runOf(id);
+      if (now?.note !== note || now.negatives !== negatives || waiting.has(id)) return;
       notes.value = { ...notes.value, [id]: kept ? "kept" : "refused" };
     });
+  }
+
+  function say(id: string, judgement: Judgement): void {
+    become(runs().map((run) => (run.id === id ? { ...run, ...judgement } : run)));
+    notes.value = { ...notes.value, [id]: undefined };
   }
 
   function putBack(run: RunRecord): void {
@@ -83,9 +93,12 @@ export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPor
     taken,
     returned,
     notice: computed(() => says.value?.() ?? null),
+    see(id, negatives) {
+      say(id, { negatives });
+      keep(id);
+    },
     type(id, note) {
-      become(runs().map((run) => (run.id === id ? { ...run, note } : run)));
-      notes.value = { ...notes.value, [id]: undefined };
+      say(id, { note });
       waiting.get(id)?.();
       waiting.set(
         id,

@@ -5,6 +5,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import type { Keeping } from "../logbook/keeping.ts";
 import type { RunRecord } from "../logbook/run-record.ts";
 import { KeptHere } from "./kept-here.tsx";
+import { LookAtNegatives } from "./negatives.tsx";
 import type { PlaceProps } from "./place.ts";
 import { Facts, Presses } from "./write-up-facts.tsx";
 import { dayAndTime, titleOf } from "./write-up-model.ts";
@@ -117,6 +118,7 @@ function Run({ run, writeUp }: RunProps) {
       <div class="given">
         <Facts run={run} />
         <Presses run={run} />
+        <LookAtNegatives seen={run.negatives} see={(seen) => writeUp.see(id, seen)} />
         <Note run={run} writeUp={writeUp} />
         <div class="run-tools">
           <button type="button" onClick={() => writeUp.again(id)}>

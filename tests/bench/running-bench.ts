@@ -1,6 +1,6 @@
 // What a session that is on costs: the time of its processes on a core, and the page's memory, minute by minute;
 // and how soon a run whose browser was killed is heard again.
-import type { CDPSession } from "puppeteer-core";
+import type { Browser, CDPSession } from "puppeteer-core";
 import { shortWorksheet } from "../browser/guided-run.ts";
 import { beginAndPress, developerOf, pause } from "../browser/lived-run.ts";
 import { kill, type Life, live, newProfile } from "../browser/lives.ts";
@@ -37,6 +37,7 @@ async function costs(url: string): Promise<Table> {
   const life = await live(profile, url, false);
   const client = await life.page.createCDPSession();
   const system = await life.browser.target().createCDPSession();
+  const bare = await shareWith(life.browser, system);
   await beginAndPress(life, profile, sheet, developerOf(sheet).presses);
   // What is fetched and compiled is not the running of it.
   await pause(20_000);
@@ -45,13 +46,52 @@ async function costs(url: string): Promise<Table> {
   for (let minute = 1; minute <= minutes; minute += 1) {
     await pause(60_000);
     const now = { at: Date.now(), seconds: await processorSeconds(system) };
-    const share = (1000 * (now.seconds - before.seconds)) / (now.at - before.at);
+    const share = shareOf(before, now);
     before = now;
     const heap = await heapOf(client);
-    rows.push({ minute, "of a core": `${(100 * share).toFixed(1)} %`, "heap MB": heap.toFixed(2) });
+    const ours = percent(share - bare);
+    rows.push({
+      minute,
+      "of a core": percent(share),
+      "without bare sound": ours,
+      "heap MB": heap.toFixed(2),
+    });
   }
   await kill(life);
-  return { title: `A session running for ${minutes} min: page and sound`, rows };
+  return {
+    title: `A session running for ${minutes} min, lit: page and sound (bare sound alone: ${percent(bare)})`,
+    rows,
+  };
+}
+
+interface Spent {
+  /** ms since 1970. */
+  readonly at: number;
+  readonly seconds: number;
+}
+
+const shareOf = (from: Spent, to: Spent): number =>
+  (1000 * (to.seconds - from.seconds)) / (to.at - from.at);
+
+const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+
+/** What the browser takes to play one soft looped buffer and nothing else: no page that sounds can take less. */
+async function shareWith(browser: Browser, system: CDPSession): Promise<number> {
+  const page = await browser.newPage();
+  await page.evaluate(async () => {
+    const context = new AudioContext({ latencyHint: "balanced" });
+    const buffer = context.createBuffer(1, 24_000, 24_000);
+    const source = new AudioBufferSourceNode(context, { buffer, loop: true });
+    source.connect(context.destination);
+    source.start();
+    await context.resume();
+  });
+  await pause(5000);
+  const before = { at: Date.now(), seconds: await processorSeconds(system) };
+  await pause(40_000);
+  const share = shareOf(before, { at: Date.now(), seconds: await processorSeconds(system) });
+  await page.close();
+  return share;
 }
 
 /** Of the page and of what sounds for it; the browser's own window and its drawing are no part of a session. */

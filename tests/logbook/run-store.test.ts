@@ -34,17 +34,18 @@ describe("the kept runs", () => {
     expect(await runStore().all()).toEqual(found());
   });
 
-  test("take on what a run does next, and leave the note as it was written", async () => {
+  test("take on what a run does next, and leave what was said of it as it was", async () => {
     const store = runStore();
     await store.keep(thursday);
-    expect(await store.note("thursday", "  a little thin\n")).toBe(true);
+    const negatives = { density: "thin", edges: null, marks: ["spots"] } as const;
+    expect(await store.judge("thursday", { note: "  a little thin\n", negatives })).toBe(true);
     const later: RunRecord = {
       ...thursday,
       presses: [...thursday.presses, { section: "temper", at: begunAt + 60_000 }],
       ended: "done",
     };
     await store.keep(later);
-    expect(await store.all()).toEqual(found({ ...later, note: "  a little thin\n" }));
+    expect(await store.all()).toEqual(found({ ...later, note: "  a little thin\n", negatives }));
   });
 
   test("lose neither a press nor a note when both come at once", async () => {
@@ -52,7 +53,7 @@ describe("the kept runs", () => {
     await store.keep(thursday);
     await Promise.all([
       store.keep({ ...thursday, ended: "left" }),
-      store.note("thursday", "good"),
+      store.judge("thursday", { note: "good" }),
       store.keep({ ...thursday, ended: "done" }),
     ]);
     expect(await store.all()).toEqual(found({ ...thursday, ended: "done", note: "good" }));
@@ -63,7 +64,7 @@ describe("the kept runs", () => {
     await store.keep(thursday);
     expect(await store.remove("thursday")).toBe(true);
     expect(await store.all()).toEqual(found());
-    expect(await store.note("thursday", "too late")).toBe(false);
+    expect(await store.judge("thursday", { note: "too late" })).toBe(false);
     expect(await store.all()).toEqual(found());
     await store.keep({ ...thursday, note: "good" });
     expect(await store.all()).toEqual(found({ ...thursday, note: "good" }));
@@ -91,7 +92,7 @@ describe("a browser that keeps nothing", () => {
     vi.stubGlobal("indexedDB", undefined);
     const store = runStore();
     expect(await store.keep(thursday)).toBe(false);
-    expect(await store.note("thursday", "dense")).toBe(false);
+    expect(await store.judge("thursday", { note: "dense" })).toBe(false);
     expect(await store.keep({ ...thursday, ended: "done" })).toBe(false);
     expect(await store.all()).toEqual({
       kind: "refused",
@@ -130,7 +131,7 @@ describe("a browser that keeps nothing", () => {
     const all = await store.all();
     expect(all).toMatchObject({ kind: "found", onlyHere: ["friday"] });
     expect(all.runs.map((run) => run.id)).toEqual(["friday", "thursday"]);
-    await store.note("friday", "good");
+    await store.judge("friday", { note: "good" });
     expect(await store.keep(friday)).toBe(true);
     expect(await store.all()).toEqual(found({ ...friday, note: "good" }, thursday));
   });

@@ -276,7 +276,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
               ? { kind, runs: some, onlyHere: some.map(({ id }) => id), unread: some.length }
               : { kind, runs: some },
           keep: async () => true,
-          note: async () => false,
+          judge: async () => false,
           remove: async () => true,
         },
       });

@@ -2,10 +2,11 @@
 import { signal } from "@preact/signals";
 import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
-import type { RunRecord } from "../../src/logbook/run-record.ts";
+import type { Judgement, RunRecord } from "../../src/logbook/run-record.ts";
 import type { FoundRuns } from "../../src/logbook/run-store.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { demos } from "../../src/ui/demo.ts";
+import { negatives as said } from "../../src/ui/words/en/negatives.ts";
 import { steps as stepWords, write as writeWords } from "../../src/ui/words/en/write.ts";
 import { writeUpWith } from "../../src/ui/write-up.tsx";
 import { dayAndTime, pressLines } from "../../src/ui/write-up-model.ts";
@@ -68,7 +69,8 @@ function world({ found, notes = true, removing = true }: Refusals = {}) {
           told.push(`keep ${record.id} “${record.note}”`);
           return true;
         },
-        async note(id: string, note: string) {
+        async judge(id: string, { note, negatives }: Judgement) {
+          if (negatives !== undefined) told.push(`see ${id} ${negatives.density}`);
           told.push(`note ${id} “${note}”`);
           return notes;
         },
@@ -99,6 +101,28 @@ const write = (note: string) =>
   act(async () => {
     fireEvent.input(night_().getByLabelText(writeWords.note), { target: { value: note } });
   });
+
+describe("the negatives of a run", () => {
+  const choose = (name: string) =>
+    act(async () => {
+      fireEvent.click(night_().getByLabelText(name));
+    });
+
+  test("tell what it was and what to change as they are described, and are kept at once", async () => {
+    const it = world();
+    await shown(it);
+    await choose(said.densities.thin);
+    expect(night_().getByText(said.causes["thin-either"].was, { exact: false })).toBeTruthy();
+    await choose(said.edges.faint);
+    await choose(said.marks.milky);
+    const causes = night_().getAllByRole("listitem");
+    expect(causes.map(({ textContent }) => textContent)).toEqual([
+      expect.stringContaining(said.mend),
+      expect.stringContaining(said.causes["under-developed"].change),
+    ]);
+    expect(it.told.filter((one) => one.startsWith("see"))).toHaveLength(3);
+  });
+});
 
 describe("the runs", () => {
   test("each stand with date, name, films and ratings, developer, time, temperature and end", async () => {

@@ -7,6 +7,7 @@ import { knocks, pedal, reading } from "./hands.ts";
 import { hearFirst, tapAlong } from "./hear.ts";
 import { install, keeping, news } from "./keep.ts";
 import { leftRun, midRun, otherwise } from "./mid-run.ts";
+import { negatives } from "./negatives.ts";
 import { deviceVoice, microphone, noPack, recording, speaker, unusable } from "./own-voice.ts";
 import { beforeRun, duringRun, moves, runDeeds } from "./run.ts";
 import { deeds, score, turnsInScore, turnsInWords, walk } from "./walk.ts";
@@ -49,4 +50,5 @@ export const late: LateWords = {
   reading,
   pedal,
   knocks,
+  negatives,
 };
