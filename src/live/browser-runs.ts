@@ -175,7 +175,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
       leave,
     });
     const { run, guide, presser } = session;
-    ownSounds = player.sounding;
+    ownSounds = session.sounding;
     close = () => {
       session.close();
       element.stop();

@@ -1,5 +1,7 @@
 // Where in a track a run is, and whether it may be moved there now. Pure: what is to be heard and the time in.
 import type { Section } from "../timeline/score.ts";
+import { alive, WAITING_CONFIRM, waitsFrom } from "../timeline/waiting.ts";
+import type { OwnSound } from "./knocks.ts";
 import type { Heard } from "./outlet.ts";
 import type { Laid, LaidSection } from "./pocket-shape.ts";
 
@@ -54,6 +56,30 @@ export function turns(
 export function isFree(section: Section | undefined, from: number, to: number): boolean {
   return (section?.cues ?? []).every(
     (cue) => cue.until <= from || cue.at >= to + (cue.kind === "now" ? BEFORE_MOMENT : 0),
+  );
+}
+
+/**
+ * What sounds around a time of a section, all in seconds from its press: its cues, and while it waits the signs
+ * of life.
+ */
+export function soundingAt(
+  section: Section,
+  elapsed: number,
+  { before, ahead }: { readonly before: number; readonly ahead: number },
+): readonly OwnSound[] {
+  const waiting = Math.floor((elapsed + ahead - waitsFrom(section)) / WAITING_CONFIRM);
+  const sign = waitsFrom(section) + waiting * WAITING_CONFIRM;
+  const signs = waiting < 1 ? [] : [{ from: sign, to: sign + alive.until, kind: "tone" } as const];
+  const cues = section.cues
+    .filter(({ channel }) => channel !== "buzz")
+    .map(({ at, until, channel }) => ({
+      from: at,
+      to: until,
+      kind: channel === "voice" ? ("voice" as const) : ("tone" as const),
+    }));
+  return [...cues, ...signs].filter(
+    ({ from, to }) => to > elapsed - before && from < elapsed + ahead,
   );
 }
 

@@ -1,8 +1,9 @@
 // A run made heard as one track, for a locked phone in a pocket: an audio element goes on there when nothing
 // else does. A press is a seek, waiting is a stretch played over and over; what nobody planned makes the track
 // anew, and it is changed where nothing sounds. It is past 200 lines because all of it moves the one position.
+import type { OwnSound } from "./knocks.ts";
 import type { Heard, Outlet } from "./outlet.ts";
-import { alike, behind, isFree, type Lying, placeIn, turns } from "./pocket-place.ts";
+import { alike, behind, isFree, type Lying, placeIn, soundingAt, turns } from "./pocket-place.ts";
 import type { PocketParts, Rendering } from "./pocket-shape.ts";
 
 export interface Pocket extends Outlet {
@@ -10,6 +11,8 @@ export interface Pocket extends Outlet {
   check(): boolean;
   /** Seconds on the steady clock, less those in which it stood still. */
   clock(): number;
+  /** What it sounds about now, on the steady clock; a track that may be off by a little is given so much room. */
+  sounding(): readonly OwnSound[];
   /** Calls back once nothing sounds. */
   whenFree(act: () => void): void;
 }
@@ -34,6 +37,8 @@ const CHANGE = 0.25;
 /** Checks closer than this, seconds, tell nothing; of longer ones, this part must have been played. */
 const APART = 0.2;
 const ALIVE = 0.3;
+/** What sounded so long ago may still be in the room, what comes so soon is as good as there, seconds. */
+const AROUND = { before: 2, ahead: 0.5 };
 /** What the element's own clock may err by, seconds, before it counts as having stood still. */
 const ERR = 0.06;
 
@@ -255,6 +260,14 @@ export function openPocket(parts: PocketParts): Pocket {
       return alive;
     },
     clock: () => player.now() - stood,
+    sounding() {
+      const now = section();
+      if (now === undefined) return [];
+      const zero = heard.pressedAt - delay;
+      return soundingAt(now, elapsed(), AROUND).flatMap(({ from, to, kind }) =>
+        [-OFF, OFF].map((off) => ({ from: zero + from + off, to: zero + to + off, kind })),
+      );
+    },
     whenFree,
   };
 }

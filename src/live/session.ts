@@ -12,6 +12,7 @@ import { stampOf } from "./clocks.ts";
 import type { Detail } from "./detail.ts";
 import { type Guide, openGuide } from "./guide.ts";
 import { type Entry, lastOf, readingsIn, type Way } from "./journal.ts";
+import type { OwnSound } from "./knocks.ts";
 import { openMediaKeys } from "./media-session.ts";
 import type { PocketTrack } from "./pocket-shape.ts";
 import { openPresser, type Presser } from "./presser.ts";
@@ -49,6 +50,8 @@ export interface OpenSession {
   readonly presser: Presser;
   state(): Pick<Session, "way" | "ways" | "sounding" | "kept">;
   go(way: Way): void;
+  /** What the run sounds about now, on the audio context's clock. */
+  sounding(): readonly OwnSound[];
   look(): void;
   close(): void;
 }
@@ -138,6 +141,7 @@ export function openSession(parts: SessionParts): OpenSession {
     presser,
     state: () => ({ way: ways.way(), ways: bothWays, sounding, kept }),
     go: ways.go,
+    sounding: ways.sounding,
     look,
     close() {
       clearInterval(timer);

@@ -7,6 +7,7 @@ import type { BrowserElement } from "./browser-pocket.ts";
 import { breathe } from "./browser-pocket.ts";
 import type { Clocks } from "./clocks.ts";
 import type { Way } from "./journal.ts";
+import type { OwnSound } from "./knocks.ts";
 import type { Outlet } from "./outlet.ts";
 import { openPlacer } from "./placer.ts";
 import { openPocket, type Pocket } from "./pocket.ts";
@@ -34,6 +35,8 @@ export interface Ways {
   go(way: Way): void;
   /** To be called now and then: whether the way that is heard went on since the last time. */
   check(): Checked;
+  /** What is sounded about now, on the audio context's clock. */
+  sounding(): readonly OwnSound[];
   /** The clocks, the audio clock being that of the way that is heard. */
   clocks(): Clocks;
   close(): void;
@@ -132,6 +135,16 @@ export function openWays(parts: WaysParts): Ways {
     },
     // A track that is off is put right by the pocket itself.
     check: () => (inPocket() ? { sounding: pocket?.check() ?? false, off: 0 } : audio.check()),
+    sounding() {
+      const track = inPocket() ? (pocket?.sounding() ?? []) : [];
+      const onContext = track.map(({ from, to, kind }) => ({
+        from: audio.audioAt(from),
+        to: audio.audioAt(to),
+        kind,
+      }));
+      // The answer to a press is the context's own in either way.
+      return [...player.sounding(), ...onContext];
+    },
     clocks: () => ({ ...audio.clocks(), audio: clock() - ahead }),
     close() {
       closed = true;

@@ -32,7 +32,7 @@ const select = () => screen.getByRole("combobox") as HTMLSelectElement;
 const choose = (value: string) =>
   act(async () => {
     fireEvent.change(select(), { target: { value } });
-    await vi.waitFor(() => expect(language.value).toBe(value));
+    await vi.waitFor(() => expect(language.value).toBe(value), 10_000);
   });
 
 test("each language stands under its own name, told as its own, beneath a label", () => {
