@@ -114,6 +114,18 @@ async function begin(): Promise<void> {
     return unsaidWith({ compile: (await runs()).compile, speaker: speakers.choice, after });
   });
 
+  const ByEar = late(async () => {
+    await idle;
+    const [{ byEarWith }, { voice }] = await Promise.all([
+      withLateWords(import("./ui/by-ear.tsx")),
+      runs(),
+    ]);
+    const toLightsOut = () => {
+      location.hash = "#lights-out";
+    };
+    return byEarWith({ sounds: voice, after, toLightsOut });
+  });
+
   const WhoSpeaks = late(async () => {
     await idle;
     const [{ whoSpeaksWith }, { browserRecorder }, { browserSynthesiser }, ports] =
@@ -163,6 +175,7 @@ async function begin(): Promise<void> {
     <Frame
       place={place}
       workOut={workOut}
+      ByEar={ByEar}
       Unsaid={Unsaid}
       WhoSpeaks={WhoSpeaks}
       languageStore={chosenLanguages}

@@ -39,14 +39,17 @@ export interface WorkOutPlaceProps extends GreetingProps {
   readonly workOut: WorkOut;
   /** What the voice will leave out: a part that brings its own ports. */
   readonly Unsaid?: ComponentType | undefined;
+  /** The same by ear: another such part. */
+  readonly ByEar?: ComponentType | undefined;
   /** Who speaks on this device: another such part. */
   readonly WhoSpeaks?: ComponentType | undefined;
 }
 
-export function WorkOutPlace({ workOut, hearAPour, Unsaid, WhoSpeaks }: WorkOutPlaceProps) {
+export function WorkOutPlace({ workOut, hearAPour, ByEar, Unsaid, WhoSpeaks }: WorkOutPlaceProps) {
   return (
     <WorkOutProvider value={workOut}>
       <Greeting hearAPour={hearAPour} />
+      {ByEar && <ByEar />}
       <SheetTools />
       <NoticeLine />
       {/* Nothing is sent: the page has answered by the time Enter is pressed. */}

@@ -57,3 +57,14 @@ export const tapAlong = {
     far: "Das ist mehr als eine Sekunde, mehr als sich ausgleichen lässt. Mit Kopfhörern am Kabel oder dem Lautsprecher des Geräts geht es.",
   },
 };
+
+export const byEar = {
+  open: "Nach Gehör ausrechnen",
+  name: "Nach Gehör ausrechnen",
+  hint: "Jede Taste oder Berührung nimmt, was gerade angeboten wird, oder geht weiter. Die Pfeile führen zur nächsten Zahl und zurück; Ziffern gelten, wie sie getippt werden, die Eingabetaste übernimmt sie, die Rücktaste nimmt eine zurück, Escape schließt.",
+  end: "Alles zusammen",
+  previous: "Zurück",
+  next: "Weiter",
+  close: "Schließen",
+  notHeard: "Die Stimme war nicht zu holen. Nach einem Netz sehen und noch einmal drücken.",
+};

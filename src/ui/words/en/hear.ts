@@ -56,3 +56,14 @@ export const tapAlong = {
     far: "That is more than a second, more than can be mended. Headphones with a cable, or the device’s own loudspeaker, will do.",
   },
 };
+
+export const byEar = {
+  open: "Work it out by ear",
+  name: "Work out by ear",
+  hint: "Any key or a touch takes what is being offered, or goes on. The arrows lead to the next number and back; digits go in as you type them, Enter sets them, Backspace takes one back, Escape closes.",
+  end: "The whole of it",
+  previous: "Previous",
+  next: "Next",
+  close: "Close",
+  notHeard: "The voice could not be fetched. Look for a network, and press again.",
+};

@@ -56,3 +56,14 @@ export const tapAlong = {
     far: "Es más de un segundo, más de lo que se puede compensar. Sirven unos auriculares con cable o el altavoz del aparato.",
   },
 };
+
+export const byEar = {
+  open: "Calcularlo de oído",
+  name: "Calcular de oído",
+  hint: "Cualquier tecla o toque toma lo que se ofrece, o sigue. Las flechas llevan al número siguiente y al anterior; las cifras entran al teclearlas, Intro las fija, Retroceso quita una, Escape cierra.",
+  end: "Todo junto",
+  previous: "Anterior",
+  next: "Siguiente",
+  close: "Cerrar",
+  notHeard: "No se pudo traer la voz. Busca una red y pulsa otra vez.",
+};

@@ -3,7 +3,7 @@
 import type { LateWords } from "../words.ts";
 import { contrastCurve, curve, leafletCurve, temperingCurve, wedgeCurve } from "./curves.ts";
 import { knocks, pedal, reading } from "./hands.ts";
-import { hearFirst, tapAlong } from "./hear.ts";
+import { byEar, hearFirst, tapAlong } from "./hear.ts";
 import { install, keeping, news } from "./keep.ts";
 import { leftRun, midRun, otherwise } from "./mid-run.ts";
 import { negatives } from "./negatives.ts";
@@ -30,6 +30,7 @@ export const late: LateWords = {
   steps,
   pressAlong,
   sink,
+  byEar,
   hearFirst,
   tapAlong,
   curve,

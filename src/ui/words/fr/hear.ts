@@ -59,3 +59,14 @@ export const tapAlong = {
     far: "C’est plus d’une seconde, plus qu’on ne peut rattraper. Un casque à fil, ou le haut-parleur de l’appareil, convient.",
   },
 };
+
+export const byEar = {
+  open: "Calculer à l’oreille",
+  name: "Calculer à l’oreille",
+  hint: "N’importe quelle touche ou un toucher prend ce qui est proposé, ou continue. Les flèches mènent au nombre suivant et au précédent ; les chiffres entrent comme vous les tapez, Entrée les fixe, Retour arrière en ôte un, Échap ferme.",
+  end: "L’ensemble",
+  previous: "Précédent",
+  next: "Suivant",
+  close: "Fermer",
+  notHeard: "La voix n’a pas pu être chargée. Cherchez un réseau et appuyez de nouveau.",
+};

@@ -56,3 +56,14 @@ export const tapAlong = {
     far: "È più di un secondo, più di quanto si possa rimediare. Vanno bene cuffie con il filo, o l’altoparlante del dispositivo.",
   },
 };
+
+export const byEar = {
+  open: "Calcolare a orecchio",
+  name: "Calcolare a orecchio",
+  hint: "Qualsiasi tasto o tocco prende ciò che viene offerto, o va avanti. Le frecce portano al numero seguente e al precedente; le cifre entrano come le batti, Invio le fissa, Backspace ne toglie una, Esc chiude.",
+  end: "Tutto insieme",
+  previous: "Precedente",
+  next: "Seguente",
+  close: "Chiudi",
+  notHeard: "Non è stato possibile prendere la voce. Cerca una rete e premi di nuovo.",
+};

@@ -56,3 +56,14 @@ export const tapAlong = {
     far: "Dat is meer dan een seconde, meer dan te verhelpen is. Een koptelefoon met draad, of de luidspreker van het apparaat, werkt wel.",
   },
 };
+
+export const byEar = {
+  open: "Op het gehoor uitrekenen",
+  name: "Op het gehoor uitrekenen",
+  hint: "Elke toets of aanraking neemt wat wordt aangeboden, of gaat verder. De pijlen leiden naar het volgende getal en terug; cijfers gelden zoals u ze tikt, Enter legt ze vast, Backspace neemt er een terug, Escape sluit.",
+  end: "Alles samen",
+  previous: "Vorige",
+  next: "Volgende",
+  close: "Sluiten",
+  notHeard: "De stem kon niet worden opgehaald. Zoek een netwerk en druk opnieuw.",
+};

@@ -2,7 +2,7 @@
 // parts that show them.
 import { contrastCurve, curve, leafletCurve, temperingCurve, wedgeCurve } from "./curves.ts";
 import { knocks, pedal, reading } from "./hands.ts";
-import { hearFirst, tapAlong } from "./hear.ts";
+import { byEar, hearFirst, tapAlong } from "./hear.ts";
 import { install, keeping, news } from "./keep.ts";
 import { leftRun, midRun, otherwise } from "./mid-run.ts";
 import { negatives } from "./negatives.ts";
@@ -29,6 +29,7 @@ export const late = {
   steps,
   pressAlong,
   sink,
+  byEar,
   hearFirst,
   tapAlong,
   curve,

@@ -58,3 +58,14 @@ export const tapAlong = {
     far: "É mais de um segundo, mais do que se pode compensar. Servem uns auscultadores com fio ou o altifalante do aparelho.",
   },
 };
+
+export const byEar = {
+  open: "Calcular de ouvido",
+  name: "Calcular de ouvido",
+  hint: "Qualquer tecla ou toque aceita o que se oferece, ou segue. As setas levam ao número seguinte e ao anterior; os algarismos entram ao digitar, Enter fixa-os, Backspace tira um, Escape fecha.",
+  end: "O conjunto",
+  previous: "Anterior",
+  next: "Seguinte",
+  close: "Fechar",
+  notHeard: "Não foi possível obter a voz. Procure uma rede e pressione de novo.",
+};

@@ -1,0 +1,148 @@
+// Work out by ear: a sheet that asks for the numbers of the worksheet one after another, in the voice of the
+// page's language, by one key or by all. What is said and done stands in by-ear-model.ts; here it is spoken.
+import type { ComponentType } from "preact";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
+import type { VoiceSounds } from "../live/voice-sounds.ts";
+import type { Script } from "../script/script.ts";
+import { earFields } from "./by-ear-fields.ts";
+import { type Act, acted, linesOf, startOfTalk, type Talk, thenOf } from "./by-ear-model.ts";
+import { phrasesOf, useTold } from "./by-ear-told.ts";
+import { nameOf } from "./field-names.ts";
+import { language, lateWords } from "./language.ts";
+import { isOnOther, pressOf, WetDialog } from "./wet-dialog.tsx";
+import { useWorkOut } from "./work-out-context.ts";
+
+export interface ByEarPorts {
+  readonly sounds: VoiceSounds;
+  readonly after: (ms: number, act: () => void) => () => void;
+  readonly toLightsOut: () => void;
+}
+
+export function byEarWith(ports: ByEarPorts): ComponentType {
+  return function ByEar() {
+    const [script, setScript] = useState<Script | "opening" | "lost" | null>(null);
+    async function open(): Promise<void> {
+      setScript("opening");
+      setScript(await ports.sounds.script(language.value).catch(() => "lost" as const));
+    }
+    return (
+      <div class="by-ear">
+        <button type="button" onClick={open}>
+          {lateWords.value.byEar.open}
+        </button>
+        <p role="status">{script === "lost" && lateWords.value.byEar.notHeard}</p>
+        {script !== null && typeof script !== "string" && (
+          <Asking ports={ports} script={script} leave={() => setScript(null)} />
+        )}
+      </div>
+    );
+  };
+}
+
+interface AskingProps {
+  readonly ports: ByEarPorts;
+  readonly script: Script;
+  readonly leave: () => void;
+}
+
+function Asking({ ports, script, leave }: AskingProps) {
+  const workOut = useWorkOut();
+  const [talk, setTalk] = useState<Talk>(startOfTalk);
+  const main = useRef<HTMLButtonElement>(null);
+  const latest = useRef(talk);
+  latest.current = talk;
+  useLayoutEffect(() => main.current?.focus(), []);
+
+  function act(what: Act): void {
+    ports.sounds.hush();
+    if (what.kind === "run") {
+      leave();
+      ports.toLightsOut();
+      return;
+    }
+    const { talk: next, draft } = acted(latest.current, what, workOut.draft.value);
+    if (draft !== null) workOut.put(draft, null);
+    latest.current = next;
+    setTalk(next);
+  }
+
+  const { told, offered, passBy } = useTold(ports, script, talk, {
+    lines: () => linesOf(talk, workOut.draft.value, workOut.plan.value),
+    over() {
+      const then = thenOf(talk);
+      if (then !== null) act(then);
+    },
+  });
+
+  function press(): void {
+    const offers = offered();
+    if (offers === null) passBy();
+    else act(offers);
+  }
+
+  const field = earFields[talk.at];
+  const said = lateWords.value.byEar;
+  return (
+    <WetDialog
+      label={said.name}
+      leave={leave}
+      keys={(event) => {
+        const does = keyActs(event.key, talk);
+        if (does !== null) {
+          act(does);
+          return true;
+        }
+        if (event.key === "Tab" || isOnOther(event, main.current)) return false;
+        if (!event.repeat) press();
+        return true;
+      }}
+    >
+      <div class="ear-sheet">
+        <h2 class="wet-title">{said.name}</h2>
+        <button ref={main} type="button" class="ear-press" {...pressOf(press)}>
+          <span>{field === undefined ? said.end : nameOf(field.path)}</span>
+          <span class="ear-value">
+            {talk.typed ?? (field === undefined ? "" : workOut.draft.value[field.path])}
+          </span>
+          <span lang={script.source.language}>
+            {told === null ? "" : phrasesOf(told, script).join(" ")}
+          </span>
+        </button>
+        <p class="hint">{said.hint}</p>
+        <div class="ear-row">
+          <button type="button" {...pressOf(() => act({ kind: "previous" }))}>
+            {said.previous}
+          </button>
+          <button type="button" {...pressOf(() => act({ kind: "next" }))}>
+            {said.next}
+          </button>
+          <button type="button" onClick={leave}>
+            {said.close}
+          </button>
+        </div>
+      </div>
+    </WetDialog>
+  );
+}
+
+/** What a key does whatever is being told; null where it is a press like any other. */
+function keyActs(key: string, { typed }: Talk): Act | null {
+  if (/^\d$/.test(key) || key === ":") return { kind: "type", sign: key };
+  switch (key) {
+    case ".":
+    case ",":
+      return { kind: "type", sign: "." };
+    case "ArrowDown":
+    case "ArrowRight":
+      return { kind: "next" };
+    case "ArrowUp":
+    case "ArrowLeft":
+      return { kind: "previous" };
+    case "Backspace":
+      return typed === null ? null : { kind: "delete" };
+    case "Enter":
+      return typed === null || typed === "" ? null : { kind: "set" };
+    default:
+      return null;
+  }
+}
