@@ -1,6 +1,6 @@
 // Makes a bare clone ready, with Node's own modules alone: the packages when the lock file has
 // changed, and, asked with --browser, a Chromium for the tests. Says what it does on standard error.
-import { spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { delimiter, join } from "node:path";
@@ -13,18 +13,22 @@ const tell = (line) => process.stderr.write(`${line}\n`);
 
 function run(command, args, env = process.env) {
   // Standard output belongs to the command that follows, so all of this goes to standard error.
-  const { status, error } = spawnSync(command, args, { cwd: root, env, stdio: ["ignore", 2, 2] });
-  return error === undefined && status === 0;
+  const running = spawn(command, args, { cwd: root, env, stdio: ["ignore", 2, 2] });
+  return new Promise((resolve) => {
+    running.on("error", () => resolve(false));
+    running.on("close", (status) => resolve(status === 0));
+  });
 }
 
-function installPackages() {
+async function installPackages() {
   const lock = createHash("sha256")
     .update(readFileSync(join(root, "package-lock.json")))
     .digest("hex");
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === lock) return;
   tell("Installing packages …");
   const { NODE_ENV, npm_config_omit, ...env } = process.env;
-  if (!run("npm", ["ci", "--include=dev", "--no-audit", "--no-fund", "--loglevel=error"], env)) {
+  const ci = ["ci", "--include=dev", "--no-audit", "--no-fund", "--loglevel=error"];
+  if (!(await run("npm", ci, env))) {
     tell("The packages could not be installed: `npm ci` failed (its message stands above).");
     process.exit(1);
   }
@@ -49,19 +53,22 @@ function findBrowser() {
     .find((path) => existsSync(path));
 }
 
-function installBrowser() {
+async function installBrowser() {
   if (findBrowser() !== undefined) return;
   const debian = process.getuid?.() === 0 && existsSync("/usr/bin/apt-get");
   if (debian) {
     tell("Installing Chromium for the tests …");
     const apt = ["-o", "DPkg::Lock::Timeout=300"];
-    run("apt-get", [...apt, "update", "-qq"]);
-    run("apt-get", [...apt, "install", "-y", "-qq", "--no-install-recommends", "chromium"]);
+    await run("apt-get", [...apt, "update", "-qq"]);
+    await run("apt-get", [...apt, "install", "-y", "-qq", "--no-install-recommends", "chromium"]);
   }
   if (findBrowser() !== undefined) return;
   tell("No Chromium was found. Install one, or set CHROME_PATH to it; the browser tests need it.");
   if (process.env.CI) process.exit(1);
 }
 
-installPackages();
-if (process.argv.includes("--browser")) installBrowser();
+// Both wait for the network, neither for the other.
+await Promise.all([
+  installPackages(),
+  process.argv.includes("--browser") ? installBrowser() : undefined,
+]);
