@@ -50,6 +50,20 @@ const findNewer = (page: Page) =>
 const stillWaits = (page: Page) =>
   page.evaluate(async () => (await navigator.serviceWorker.ready).waiting !== null);
 
+/** As a person would: a busy machine's worker may take longer than the page waits for it, which then says so. */
+async function takeNewer(page: Page): Promise<void> {
+  const newer = page.locator("html[data-version=newer]");
+  for (let presses = 1; presses < 4; presses += 1) {
+    await page.getByRole("button", { name: news.takeIt }).click();
+    const came = await newer.waitFor({ timeout: 12_000 }).then(
+      () => true,
+      () => false,
+    );
+    if (came) return;
+  }
+  await newer.waitFor();
+}
+
 /** Resolves once something is heard from here on. */
 async function sounds(page: Page): Promise<void> {
   const from = await page.evaluate(() => (window as unknown as Heard).heard.length);
@@ -114,8 +128,7 @@ describe("A newer version, in a real browser,", () => {
     });
 
     expect(await versionOf(leading)).toBeUndefined();
-    await leading.getByRole("button", { name: news.takeIt }).click();
-    await leading.locator("html[data-version=newer]").waitFor();
+    await takeNewer(leading);
     expect(await isSameLife(leading)).toBe(false);
     // Once is enough.
     await mark(leading);
