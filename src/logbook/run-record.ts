@@ -33,6 +33,11 @@ export interface RunRecord {
 /** What a person adds to a run afterwards. */
 export type Judgement = Partial<Pick<RunRecord, "note" | "negatives">>;
 
+export const judgementOf = ({ note, negatives }: RunRecord): Judgement => ({
+  note,
+  ...(negatives === undefined ? {} : { negatives }),
+});
+
 /** Seconds, and UTC in ms since 1970. */
 export type Otherwise = { readonly at: number } & (
   | { readonly kind: "poured" | "emptied"; readonly bath: string; readonly by: number }

@@ -2,7 +2,7 @@
 // as the page is open, and whoever asks is told so.
 
 import { createStore, del, promisifyRequest, type UseStore, values } from "idb-keyval";
-import { isRunRecord, type Judgement, type RunRecord } from "./run-record.ts";
+import { isRunRecord, type Judgement, judgementOf, type RunRecord } from "./run-record.ts";
 import { soon } from "./soon.ts";
 
 /** Every run, newest first. */
@@ -56,13 +56,13 @@ export function runStore(): RunStore {
         await soon(
           change(id, (was) => {
             const kept = here.get(id) ?? (isRunRecord(was) ? was : record);
-            return { ...record, ...saidOf(kept) };
+            return { ...record, ...judgementOf(kept) };
           }),
         );
         here.delete(id);
         return true;
       } catch {
-        here.set(id, { ...record, ...saidOf(here.get(id) ?? record) });
+        here.set(id, { ...record, ...judgementOf(here.get(id) ?? record) });
         return false;
       }
     },
@@ -103,11 +103,6 @@ export function runStore(): RunStore {
     },
   };
 }
-
-const saidOf = ({ note, negatives }: RunRecord): Judgement => ({
-  note,
-  ...(negatives === undefined ? {} : { negatives }),
-});
 
 function newestFirst(runs: readonly RunRecord[]): readonly RunRecord[] {
   return runs.toSorted((a, b) => b.begunAt - a.begunAt || (a.id < b.id ? 1 : -1));

@@ -77,8 +77,10 @@ function unitOf({ path, range }: EarField, draft: Draft): string | null {
   if (kind === "temperature" || kind === "volume") {
     return draft[`${path}@unit`] ?? draft[`unit.${kind}`] ?? Object.keys(units[kind])[0] ?? null;
   }
-  return range !== null && "seconds" in range ? "seconds" : null;
+  return isInSeconds(range) ? "seconds" : null;
 }
+
+const isInSeconds = (range: EarField["range"]): boolean => range !== null && "seconds" in range;
 
 /** What a field holds, as it is spoken. */
 export function valueSaid(field: EarField, draft: Draft): readonly Saying[] {
@@ -92,8 +94,7 @@ export function valueSaid(field: EarField, draft: Draft): readonly Saying[] {
 
 function said(value: unknown, { range }: EarField): readonly Saying[] {
   if (typeof value === "number") {
-    const inSeconds = range !== null && "seconds" in range;
-    return [...numberSaid(value), ...(inSeconds ? [unit("seconds")] : [])];
+    return [...numberSaid(value), ...(isInSeconds(range) ? [unit("seconds")] : [])];
   }
   if (typeof value === "string") {
     const parts = value.split(":").map(Number);

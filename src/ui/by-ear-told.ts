@@ -28,6 +28,8 @@ export interface Told {
   offered(): Act | null;
   /** Goes on to the next line at once. */
   passBy(): void;
+  /** Ends the telling: another talk is to come, or none. */
+  stop(): void;
 }
 
 interface Telling {
@@ -46,15 +48,16 @@ export function useTold(
 ): Told {
   const [told, setTold] = useState<Line | null>(null);
   const now = useRef<Telling>(silence);
+  const stop = useRef(() => {});
 
   useEffect(() => {
     let gone = false;
-    void tellAll();
-    return () => {
+    stop.current = () => {
       gone = true;
       now.current.pass();
-      sounds.hush();
     };
+    void tellAll();
+    return stop.current;
 
     async function tellAll(): Promise<void> {
       for (const line of parts.lines()) {
@@ -86,7 +89,7 @@ export function useTold(
         async function speak(): Promise<void> {
           for (const text of phrasesOf(line, script)) {
             await sounds.say(text, language.value).catch(() => {});
-            if (passed || gone) return resolve();
+            if (passed) return;
           }
           callOff = after(line.offers === null ? BREATH : CHOOSING * 1000, resolve);
         }
@@ -94,7 +97,12 @@ export function useTold(
     }
   }, [talk, script]);
 
-  return { told, offered: () => now.current.offers, passBy: () => now.current.pass() };
+  return {
+    told,
+    offered: () => now.current.offers,
+    passBy: () => now.current.pass(),
+    stop: () => stop.current(),
+  };
 }
 
 export const phrasesOf = ({ says }: Line, script: Script): readonly string[] =>

@@ -54,7 +54,7 @@ function Asking({ ports, script, leave }: AskingProps) {
   useLayoutEffect(() => main.current?.focus(), []);
 
   function act(what: Act): void {
-    ports.sounds.hush();
+    stop();
     if (what.kind === "run") {
       leave();
       ports.toLightsOut();
@@ -66,7 +66,7 @@ function Asking({ ports, script, leave }: AskingProps) {
     setTalk(next);
   }
 
-  const { told, offered, passBy } = useTold(ports, script, talk, {
+  const { told, offered, passBy, stop } = useTold(ports, script, talk, {
     lines: () => linesOf(talk, workOut.draft.value, workOut.plan.value),
     over() {
       const then = thenOf(talk);

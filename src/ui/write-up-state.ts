@@ -1,7 +1,7 @@
 // Ports in, the kept runs out, and the acts a person can do to them. A note is kept as it is typed, a
 // pause after the last key; what is taken out can be brought back for as long as the place is open.
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
-import type { Judgement, RunRecord } from "../logbook/run-record.ts";
+import { type Judgement, judgementOf, type RunRecord } from "../logbook/run-record.ts";
 import type { FoundRuns, RunStore } from "../logbook/run-store.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { Negatives } from "../trade/negatives.ts";
@@ -69,7 +69,7 @@ export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPor
     const run = runOf(id);
     if (run === undefined) return;
     const { note, negatives } = run;
-    store.judge(id, negatives === undefined ? { note } : { note, negatives }).then((kept) => {
+    store.judge(id, judgementOf(run)).then((kept) => {
       // Something more may have been said meanwhile, which is another matter.
       const now = runOf(id);
       if (now?.note !== note || now.negatives !== negatives || waiting.has(id)) return;
