@@ -8,17 +8,21 @@ import { delayStore } from "./logbook/delay-store.ts";
 import type { Keeping } from "./logbook/keeping.ts";
 import { languageOfVisit, languageStore } from "./logbook/language-store.ts";
 import { runStore } from "./logbook/run-store.ts";
+import { sensesStore } from "./logbook/senses-store.ts";
 import { speakerStore } from "./logbook/speaker-store.ts";
 import { tankStore } from "./logbook/tank-store.ts";
 import { voiceStore } from "./logbook/voice-store.ts";
 import { worksheetStore } from "./logbook/worksheet-store.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
+import { followDark, isBlack, lightByPress } from "./ui/black.ts";
+import { chooseFile, saveFile } from "./ui/files.ts";
 import { Frame } from "./ui/frame.tsx";
 import type { Hands } from "./ui/hands.ts";
 import type { InstallOffer } from "./ui/install.tsx";
 import { speak, withLateWords } from "./ui/language.ts";
 import { late } from "./ui/late.tsx";
 import { placeAt } from "./ui/place.ts";
+import { openSenses } from "./ui/senses.ts";
 import { openSpeakers } from "./ui/speakers.ts";
 import { openWorkOut } from "./ui/work-out-state.ts";
 import "./ui/paper.css";
@@ -26,9 +30,6 @@ import "./ui/frame.css";
 import "./ui/work-out.css";
 import "./ui/field.css";
 import "./ui/answer.css";
-
-let awake = false;
-let lock: Promise<WakeLockSentinel | null> | null = null;
 
 /** Heard of early, or not at all. */
 const installOffer = signal<InstallOffer | null>(null);
@@ -47,9 +48,28 @@ async function begin(): Promise<void> {
     speakerStore(() => localStorage),
   );
 
+  const senses = openSenses(sensesStore(() => localStorage));
   const delays = delayStore(() => localStorage);
   /** For the page's life: a thermometer stays connected whatever place is shown. */
   let hands: Hands | null = null;
+
+  async function runViewPorts() {
+    const [ports, { openHands }, { keepAwake }] = await Promise.all([
+      runs(),
+      import("./ui/hands.ts"),
+      import("./live/screen-lock.ts"),
+    ]);
+    hands ??= openHands(ports.current, () => localStorage);
+    // Seconds are counted there, for ten minutes and more: it costs as little as it can.
+    const often = every(250);
+    return { runs: ports, knocks: ports.knocks, senses, ...hands, keepAwake, toWriteUp, often };
+
+    function toWriteUp(): void {
+      const rehearsed = ports.current.value?.rehearsal !== undefined;
+      ports.leave();
+      location.hash = rehearsed ? "#walk-through" : "#write-up";
+    }
+  }
 
   /** One for the page's life: a run goes on whatever place is shown. */
   let opened: Promise<BrowserRuns> | null = null;
@@ -59,6 +79,7 @@ async function begin(): Promise<void> {
         browserRuns({
           told: (session, ended) => void store.keep(recordOf(session, ended)),
           speakerOf: speakers.speaker,
+          senses: () => senses.now.value,
           pocketTrack: () => import("./track/pocket-track.ts"),
           delay: delays.load,
         }),
@@ -88,14 +109,16 @@ async function begin(): Promise<void> {
   const place = signal(placeAt(location.hash) ?? first);
   window.addEventListener("hashchange", () => {
     const next = placeAt(location.hash);
+    // No way back leads out of the dark, where only a run's screen can be pressed; and what is turned about is
+    // put on top, or the next one back would leave the page.
+    if (isBlack() && next !== "lights-out") location.hash = "#lights-out";
     // Any other hash, as the skip link's, leaves the place as it is, and the address says so.
-    if (next === null) history.replaceState(null, "", `#${place.value}`);
+    else if (next === null) history.replaceState(null, "", `#${place.value}`);
     else place.value = next;
   });
   window.addEventListener("pagehide", workOut.keepNow);
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "hidden") workOut.keepNow();
-    else if (awake) keepAwake(true);
   });
 
   /** One for the page's life: a browser is asked for nothing twice. */
@@ -141,6 +164,7 @@ async function begin(): Promise<void> {
       recorder: browserRecorder(),
       synthesiser: browserSynthesiser(),
       speakers,
+      senses,
       saveFile,
       chooseFile,
       often: every(100),
@@ -163,6 +187,11 @@ async function begin(): Promise<void> {
     );
   });
 
+  const Statement = late(async () => {
+    const { Statement } = await withLateWords(import("./ui/statement.tsx"));
+    return Statement;
+  });
+
   const Install = late(async () => {
     await idle;
     const part = withLateWords(import("./ui/install.tsx"));
@@ -181,6 +210,7 @@ async function begin(): Promise<void> {
       languageStore={chosenLanguages}
       News={News}
       Install={Install}
+      Statement={Statement}
       hearAPour={async () => {
         const [ports, { hearAPour }] = await Promise.all([runs(), import("./ui/taste.ts")]);
         await hearAPour(ports);
@@ -188,33 +218,21 @@ async function begin(): Promise<void> {
       fetches={{
         "walk-through": async () => {
           const { walkThroughWith } = await withLateWords(import("./ui/walk-through.tsx"));
-          return walkThroughWith(await runs(), () => window.print());
+          return walkThroughWith({ ...(await runViewPorts()), print: () => window.print() });
         },
         "lights-out": async () => {
-          const [{ lightsOutWith }, { openHands }] = await Promise.all([
-            withLateWords(import("./ui/lights-out.tsx")),
-            import("./ui/hands.ts"),
-          ]);
-          const ports = await runs();
-          hands ??= openHands(ports.current, () => localStorage);
+          const { lightsOutWith } = await withLateWords(import("./ui/lights-out.tsx"));
+          const { vibration } = await import("./live/vibration.ts");
+          const ports = await runViewPorts();
           return lightsOutWith({
-            runs: ports,
-            soundCheck: ports.check,
-            knocks: ports.knocks,
-            ...hands,
+            ...ports,
+            soundCheck: ports.runs.check,
+            sounds: ports.runs.voice,
+            vibrate: vibration(),
             delays,
             after,
             keeping: await keeping(),
-            toWriteUp,
-            keepAwake,
-            // Seconds are counted there, for ten minutes and more: it costs as little as it can.
-            often: every(250),
           });
-
-          function toWriteUp(): void {
-            ports.leave();
-            location.hash = "#write-up";
-          }
         },
         "write-up": async () => {
           const { writeUpWith } = await withLateWords(import("./ui/write-up.tsx"));
@@ -228,12 +246,19 @@ async function begin(): Promise<void> {
   void goOn();
 
   async function goOn(): Promise<void> {
-    const left = await (leftRun ?? idle.then(askForLeftRun));
-    const ports = await runs();
-    if (left?.isFresh) {
-      location.hash = "#lights-out";
-      await ports.goOnWithUnfinished();
-    } else ports.prepare(workOut.worksheet.value?.language);
+    try {
+      const left = await (leftRun ?? idle.then(askForLeftRun));
+      const ports = await runs();
+      followDark(ports.current);
+      if (left?.isFresh) {
+        location.hash = "#lights-out";
+        await ports.goOnWithUnfinished();
+      } else ports.prepare(workOut.worksheet.value?.language);
+      if (ports.current.value === null) lightByPress();
+    } catch (error) {
+      lightByPress();
+      throw error;
+    }
   }
   if ("serviceWorker" in navigator && import.meta.env.PROD) {
     void navigator.serviceWorker.register(new URL("sw.js", document.baseURI));
@@ -261,31 +286,4 @@ function every(ms: number): (show: () => void) => () => void {
     const timer = setInterval(show, ms);
     return () => clearInterval(timer);
   };
-}
-
-/** Browsers let a lock go when the page is hidden, so it is asked for again when it comes back. */
-function keepAwake(on: boolean): void {
-  awake = on;
-  void lock?.then((held) => held?.release());
-  lock = on ? (navigator.wakeLock?.request("screen").catch(() => null) ?? null) : null;
-}
-
-function saveFile(name: string, content: string | Uint8Array<ArrayBuffer>): void {
-  const type = typeof content === "string" ? "application/json" : "application/zip";
-  const url = URL.createObjectURL(new Blob([content], { type }));
-  const link = document.createElement("a");
-  link.href = url;
-  link.download = name;
-  link.click();
-  // The download has the blob by then; freed at once, some browsers save nothing.
-  setTimeout(() => URL.revokeObjectURL(url), 10_000);
-}
-
-function chooseFile(accept: string): Promise<File | null> {
-  const chooser = Object.assign(document.createElement("input"), { type: "file", accept });
-  return new Promise((resolve) => {
-    chooser.addEventListener("change", () => resolve(chooser.files?.[0] ?? null));
-    chooser.addEventListener("cancel", () => resolve(null));
-    chooser.click();
-  });
 }

@@ -3,6 +3,7 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import type { Rehearsal } from "../process/rehearsal.ts";
 import type { Stamp } from "./clocks.ts";
 import type { Entry } from "./journal.ts";
 
@@ -11,6 +12,8 @@ export interface RunHeader {
   readonly id: string;
   readonly worksheet: Worksheet;
   readonly plan: Plan;
+  /** Where it is a rehearsal: of those none is ever kept. */
+  readonly rehearsal?: Rehearsal | undefined;
   /** UTC, ms since 1970. */
   readonly begunAt: number;
 }
@@ -30,6 +33,12 @@ export interface JournalStore {
   /** The run begun last, if it never ended. */
   unfinished(): Promise<UnfinishedRun | null>;
 }
+
+/** What a rehearsal writes its journal into: it is over with its page, and what was kept before stays. */
+export const unkeptJournal: Pick<JournalStore, "add" | "seenAlive"> = {
+  add: async () => true,
+  seenAlive() {},
+};
 
 interface Shelves extends DBSchema {
   runs: { key: string; value: RunHeader };

@@ -4,32 +4,33 @@
 import { signal } from "@preact/signals";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
-import { LEAD } from "../process/process.ts";
+import type { Rehearsal } from "../process/rehearsal.ts";
 import { lengthsFor } from "../timeline/lengths.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
 import { compile } from "../timeline/timeline.ts";
 import { type Language, spokenIn } from "../units/language.ts";
+import type { Senses, WhoSpeaks } from "../voice/senses.ts";
 import { bundled, type Speaker } from "../voice/speaker.ts";
 import { browserAudio } from "./browser-audio.ts";
-import { browserJournal, type RunHeader } from "./browser-journal.ts";
+import { browserJournal, type RunHeader, unkeptJournal } from "./browser-journal.ts";
 import { browserElement } from "./browser-pocket.ts";
 import { soundCheckOn } from "./browser-sound-check.ts";
 import { fetchSounds, type Sounds } from "./browser-sounds.ts";
-import { playerFor, samplesBy } from "./browser-speaker.ts";
+import { playerFor, samplesBy, silenceFor, withoutItsWords } from "./browser-speaker.ts";
 import { voiceSoundsOn } from "./browser-voice-sounds.ts";
 import { type Entry, lastOf, type Way } from "./journal.ts";
 import { type KnockPort, openKnockPort } from "./knock-port.ts";
 import type { OwnSound } from "./knocks.ts";
-import { planLearnt } from "./learnt-plan.ts";
 import { openLeftRun } from "./left-run.ts";
 import { claimRun } from "./one-runner.ts";
 import type { PocketTrack } from "./pocket-shape.ts";
+import { runCompiler } from "./run-compiler.ts";
 import { flagRun } from "./run-flag.ts";
-import type { Learnt } from "./run-shape.ts";
 import type { Hearing, Runs, Session } from "./runs.ts";
 import { openHearing } from "./section-hearing.ts";
 import { type OpenSession, openSession } from "./session.ts";
 import type { SoundCheck } from "./sound-check.ts";
+import { vibration } from "./vibration.ts";
 import type { VoiceSounds } from "./voice-sounds.ts";
 
 /** A run that goes on or ends is told to whoever keeps the record. */
@@ -45,6 +46,8 @@ interface BrowserRunsParts {
   readonly told: Told;
   /** Who speaks a language, as chosen on this device. */
   readonly speakerOf: (language: Language) => Promise<Speaker>;
+  /** By which senses a run reaches this person. */
+  readonly senses: () => Senses;
   /** Seconds by which what is played is heard late on this device. */
   readonly delay: () => number;
   /** What makes a run one track, fetched when it is first wanted. */
@@ -52,7 +55,7 @@ interface BrowserRunsParts {
 }
 
 export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
-  const { told, speakerOf, delay, pocketTrack } = parts;
+  const { told, speakerOf, senses, delay, pocketTrack } = parts;
   const current = signal<Session | null>(null);
   const fetched = new Map<Language, Promise<Sounds>>();
   const audio = browserAudio();
@@ -86,6 +89,8 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
     return timeline;
   }
 
+  const speaksHere = (): WhoSpeaks => senses().speaks ?? "program";
+
   /** Both that a run may be heard by; to be called from a press. */
   function awake(): Promise<unknown> {
     if (current.value === null) element.bed();
@@ -95,9 +100,14 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
 
   const restIfNone = () => void (current.value === null && element.stop());
 
-  async function begin(worksheet: Worksheet, plan: Plan): Promise<"begun" | "elsewhere"> {
+  async function begin(
+    worksheet: Worksheet,
+    plan: Plan,
+    rehearsal?: Rehearsal,
+  ): Promise<"begun" | "elsewhere"> {
+    if (current.value !== null) return "elsewhere";
     const waking = awake();
-    const header = { id: crypto.randomUUID(), worksheet, plan, begunAt: Date.now() };
+    const header = { id: crypto.randomUUID(), worksheet, plan, rehearsal, begunAt: Date.now() };
     const led = await lead(header, [], waking).finally(restIfNone);
     if (led === null) return "elsewhere";
     led.run.goOn(audio.clocks().steady);
@@ -112,14 +122,14 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   ): Promise<OpenSession | null> {
     const { worksheet } = header;
     const loaded = await sounds(spokenIn(worksheet.language));
-    const speaker = await speakerOf(spokenIn(worksheet.language));
+    const byReader = speaksHere() === "reader";
+    const speaker = byReader ? bundled : await speakerOf(spokenIn(worksheet.language));
     await waking;
     const letGo = await claimRun();
     if (letGo === null) return null;
     try {
       stopHearing();
-      flagRun(true);
-      if (entries.length === 0) await journal.begin(header);
+      if (header.rehearsal === undefined && entries.length === 0) await journal.begin(header);
       return opened(header, entries, loaded, speaker, letGo);
     } catch (error) {
       letGo();
@@ -134,7 +144,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
     chosen: Speaker,
     letGo: () => void,
   ): OpenSession {
-    const { worksheet, plan } = header;
+    const { worksheet, plan, rehearsal } = header;
     const rate = worksheet.voice?.rate ?? 1;
     let speaker = chosen;
     const lengths = {
@@ -142,34 +152,32 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
       spoken: (phrases: readonly string[]) =>
         lengthsFor(speaker, loaded.index, rate).spoken(phrases),
     };
-    const compiledFor = ({ happened, readings, detail }: Learnt): Timeline =>
-      compile(
-        { ...worksheet, voice: { ...worksheet.voice, detail } },
-        planLearnt(worksheet, plan, happened, readings),
-        loaded.script,
-        lengths,
-        LEAD,
-        happened,
-      );
-    const detail = lastOf(entries, "detail")?.detail ?? worksheet.voice?.detail ?? "full";
+    const compiledFor = runCompiler(header, loaded.script, lengths);
+    const speaks = speaksHere();
+    const wanted = speaks === "tones" ? "tones" : worksheet.voice?.detail;
+    const detail = lastOf(entries, "detail")?.detail ?? wanted ?? "full";
     const voice = { language: loaded.script.source.language, rate };
-    const player = playerFor(audio, loaded, voice, speaker, delay(), bundledTakesOver);
+    const speaking = playerFor(audio, loaded, voice, speaker, delay(), bundledTakesOver);
+    const player = speaks === "reader" ? withoutItsWords(speaking) : speaking;
+    const samples = samplesBy(loaded, voice, speaker);
     let shown: OpenSession | null = null;
     let tookOver = false;
     const session = openSession({
       header,
-      timeline: compiledFor({ happened: {}, readings: [], detail }),
+      timeline: compiledFor({ happened: {}, readings: [], detail, judged: [] }),
       detail,
       entries,
       audio,
       player,
       element,
       pocketTrack,
-      soundOf: samplesBy(loaded, voice, speaker),
+      soundOf: (cue) =>
+        speaks === "reader" && cue.channel === "voice" ? silenceFor(cue) : samples(cue),
+      vibrate: () => (senses().vibrates ? vibration() : null),
       delay: delay(),
       script: loaded.script,
       lengths,
-      journal,
+      journal: rehearsal === undefined ? journal : unkeptJournal,
       compiled: compiledFor,
       changed: show,
       leave,
@@ -201,19 +209,22 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
       current.value = {
         id: header.id,
         worksheet,
+        rehearsal,
         plan,
         timeline: run.journal().timeline,
         begunAt: header.begunAt,
         detail: run.detail(),
         hushed: run.isHushed(),
+        speaks,
         ...session.state(),
         tookOver,
         run,
         guide,
         presser,
       };
+      if (rehearsal === undefined) flagRun(run.position().section?.dark ? "dark" : "light");
       performance.mark("tankside-begun", { detail: run.begunAt() });
-      told(current.value, run.position().kind === "over" ? "done" : null);
+      tell(current.value, run.position().kind === "over" ? "done" : null);
     }
   }
 
@@ -222,10 +233,15 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
     if (session === null) return;
     const how = session.run.position().kind === "over" ? "done" : "left";
     session.run.ended(how);
-    flagRun(false);
-    told(session, how);
+    if (session.rehearsal === undefined) flagRun(null);
+    tell(session, how);
     close();
     current.value = null;
+  }
+
+  /** A rehearsal leaves no record. */
+  function tell(session: Session, ended: "done" | "left" | null): void {
+    if (session.rehearsal === undefined) told(session, ended);
   }
 
   async function hear(timeline: Timeline, section: Section, from = 0): Promise<Hearing> {

@@ -3,6 +3,7 @@
 import { rateWithin } from "../timeline/lengths.ts";
 import type { Cue, Timeline } from "../timeline/score.ts";
 import { type Sources, soundOf } from "../timeline/sound.ts";
+import { sampleRate } from "../tones/designs.ts";
 import { noClips, type Speaker } from "../voice/speaker.ts";
 import type { BrowserAudio } from "./browser-audio.ts";
 import { type BrowserPlayer, openBrowserPlayer } from "./browser-player.ts";
@@ -45,6 +46,19 @@ export function playerFor(
     },
   };
 }
+
+/** Where another says the words: they keep their time, and are not heard here. */
+export const withoutItsWords = (player: BrowserPlayer): BrowserPlayer => ({
+  ...player,
+  play(cue, at) {
+    if (cue.channel !== "voice") return player.play(cue, at);
+    return { begun: () => player.now() >= at, stop() {} };
+  },
+});
+
+/** As samples: so much silence. */
+export const silenceFor = (cue: Cue): Float32Array =>
+  new Float32Array(Math.round((cue.until - cue.at) * sampleRate));
 
 /** The samples of each cue: a voice of the device has none, and the bundled one speaks in its place. */
 export function samplesBy(

@@ -1,13 +1,13 @@
 // What the hands mean in, what the run does out: the one grammar of presses over all that can be asked of it.
 // Once goes on, or says where we are; twice says where we are; three times, hush or speak; held, the rest by ear.
-import { forms } from "../script/script.ts";
 import { type Temperature, toCelsius } from "../units/temperature.ts";
 import { lessThan } from "./detail.ts";
 import type { Gesture } from "./grammar.ts";
 import type { Way } from "./journal.ts";
 import { nearestStep, stepped, temperatureWordings } from "./reading.ts";
-import { CHOOSING, isDeveloping, type Option, optionsAt, optionWordings } from "./rest.ts";
+import { type Act, isDeveloping, restAt, wordingsOf, wrongList } from "./rest.ts";
 import type { Run } from "./run-shape.ts";
+import { openTalks } from "./talks.ts";
 import type { Teller } from "./teller.ts";
 import { type Wordings, whereWordings } from "./where.ts";
 
@@ -31,59 +31,30 @@ export interface Guide {
   step(steps: number): boolean;
   takeBack(): void;
   hushOrSpeak(): void;
+  /** Tells what may be wrong, one after another, to be chosen from. */
+  wrong(): void;
   /** Comes about every second: options follow one another. */
   look(): void;
 }
 
 type State =
   | { readonly kind: "pressing" }
-  | {
-      readonly kind: "choosing";
-      readonly options: readonly Option[];
-      /** When the hold began that asked for them. */
-      readonly asked: number;
-      /** When its words begin; until then the one before is what was told last. */
-      readonly from: number;
-      readonly before: Option | null;
-      /** When the next one comes. */
-      readonly until: number;
-    }
   | { readonly kind: "reading"; readonly temperature: Temperature };
 
 export function openGuide({ run, script, steady, ...parts }: GuideParts): Guide {
   let state: State = { kind: "pressing" };
-  /** Whether the press before began a section. */
+  /** Whether the press before began a section, or was a mark. */
   let started = false;
-  const sentence = (key: string): Wordings => forms.map((form) => script.say(key, form));
+  const sentence = (key: string): Wordings => wordingsOf(key, script);
+  const talks = openTalks({ run, script, steady, act });
 
-  function say(wordings: Wordings): { readonly from: number; readonly until: number } {
+  function say(wordings: Wordings): void {
     run.fallSilent();
-    return run.say(wordings) ?? { from: 0, until: 0 };
+    run.say(wordings);
   }
 
-  function offer(options: readonly Option[], asked: number, before: Option | null = null): void {
-    const [option] = options;
-    if (option === undefined) {
-      state = { kind: "pressing" };
-      say(sentence("rest.end"));
-      return;
-    }
-    const { from, until } = say(optionWordings(option, script));
-    const now = steady();
-    state = {
-      kind: "choosing",
-      options,
-      asked,
-      from: now + from,
-      before,
-      until: now + until + CHOOSING,
-    };
-  }
-
-  function choose(option: Option, asked: number): void {
-    state = { kind: "pressing" };
-    started = false;
-    switch (option) {
+  function act(name: Act, asked: number): void {
+    switch (name) {
       case "poured":
         run.poured(asked);
         return;
@@ -99,13 +70,14 @@ export function openGuide({ run, script, steady, ...parts }: GuideParts): Guide 
         return;
       case "pocket":
       case "room":
-        parts.go(option);
+        parts.go(name);
         return;
       case "leave":
-        offer(["leave.sure"], asked);
-        return;
-      case "leave.sure":
         parts.leave();
+        return;
+      case "again":
+        run.fallSilent();
+        run.where();
     }
   }
 
@@ -123,27 +95,32 @@ export function openGuide({ run, script, steady, ...parts }: GuideParts): Guide 
 
   function press(nth: 1 | 2 | 3, at: number): void {
     settle();
-    if (state.kind !== "pressing" && nth > 1) {
-      state = { kind: "pressing" };
-      run.fallSilent();
-    } else if (state.kind === "choosing") {
-      const option = at < state.from ? state.before : state.options[0];
-      if (option != null) choose(option, state.asked);
+    if (nth === 2 && talks.tellAgain()) return;
+    if (nth > 1 && (talks.isOn() || state.kind !== "pressing")) {
+      stop();
+    } else if (talks.isOn()) {
+      started = false;
+      talks.press(at);
     } else if (state.kind === "reading") {
       const { temperature } = state;
-      state = { kind: "pressing" };
-      run.fallSilent();
+      stop();
       run.read(temperature);
     } else if (nth === 1) {
-      started = run.goOn(at);
+      started = run.goOn(at) || run.mark(at);
       if (!started) run.where();
     } else if (nth === 2) {
-      // The start that its first press made never was.
+      // What its first press began or marked never was.
       if (started) run.takeBack(at);
       started = false;
       run.fallSilent();
       run.where();
     } else hushOrSpeak();
+  }
+
+  /** Whatever was asked is asked no more. */
+  function stop(): void {
+    state = { kind: "pressing" };
+    talks.leave();
   }
 
   function hushOrSpeak(): void {
@@ -165,11 +142,10 @@ export function openGuide({ run, script, steady, ...parts }: GuideParts): Guide 
 
   function hold(at: number): void {
     settle();
-    if (state.kind !== "pressing") {
-      state = { kind: "pressing" };
-      run.fallSilent();
-    } else if (!isTakenBack(at))
-      offer(optionsAt(run.position(), run.detail(), parts.way(), parts.ways), at);
+    if (talks.isOn() || state.kind !== "pressing") stop();
+    else if (!isTakenBack(at)) {
+      talks.open(restAt(run.position(), run.detail(), parts.way(), parts.ways, run.rehearses), at);
+    }
   }
 
   return {
@@ -180,17 +156,17 @@ export function openGuide({ run, script, steady, ...parts }: GuideParts): Guide 
     step(steps) {
       settle();
       if (state.kind === "reading") readAt(stepped(state.temperature, steps));
-      else if (isDeveloping(run.position())) {
+      else if (!run.rehearses && isDeveloping(run.position())) {
         readAt(stepped(parts.temperature(), steps));
       } else return false;
       return true;
     },
     takeBack,
     hushOrSpeak,
-    look() {
-      if (state.kind !== "choosing" || steady() < state.until) return;
-      const [told = null, ...options] = state.options;
-      offer(options, state.asked, told);
+    wrong() {
+      stop();
+      talks.open(wrongList(run.position()), steady());
     },
+    look: talks.look,
   };
 }

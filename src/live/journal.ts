@@ -1,6 +1,8 @@
 // A run's journal: what happened, in order, each entry with its time by the clocks. It is only ever added
 // to, and it is all there is: where a run stands follows from it (position.ts), by whoever reads it.
+// Past 200 lines because all that can happen, and how its time is counted, stands in one place.
 import { type Happened, type HappenedIn, nothingHappened } from "../process/happened.ts";
+import type { Wrong } from "../process/wrongs.ts";
 import type { Timeline } from "../timeline/score.ts";
 import type { Temperature } from "../units/temperature.ts";
 import { type Stamp, stampOf } from "./clocks.ts";
@@ -32,6 +34,10 @@ export type Happening =
       readonly temperature: Temperature;
       readonly by: Reader;
     }
+  /** In a rehearsal: the hands begin to pour, or to move the tank (judged.ts). */
+  | { readonly kind: "marked"; readonly section: string }
+  /** Something was told of as wrong, and answered. */
+  | { readonly kind: "wrong"; readonly wrong: Wrong }
   /** The last change that could be taken back never was. */
   | { readonly kind: "taken-back" }
   /** The page was seen alive here, before it was not. */
@@ -57,7 +63,7 @@ export interface Journal {
 type Standing = Entry | (Stamp & { readonly kind: "void" });
 
 /** What can be taken back: a change of where the run stands that a person made. */
-const changes = ["pressed", "poured", "emptied", "read"] as const;
+const changes = ["pressed", "marked", "poured", "emptied", "read"] as const;
 
 const isChange = (entry: Standing): boolean =>
   changes.some((kind) => kind === entry.kind) && !(entry.kind === "read" && entry.by === "probe");
@@ -79,6 +85,18 @@ export function standing(entries: readonly Entry[]): readonly Standing[] {
 export function lastChange(entries: readonly Entry[]): Entry | null {
   const last = standing(entries).findLast(isChange);
   return last === undefined || last.kind === "void" ? null : last;
+}
+
+/** A change can be taken back so long, seconds. */
+const TAKEN_BACK_WITHIN = 3;
+
+/** Whether, at a time, there is a change that can still be taken back. */
+export function canBeTakenBack(entries: readonly Entry[], at: Stamp): boolean {
+  const change = lastChange(entries);
+  if (change === null || change.life !== at.life) return false;
+  // Heard by ear, a change is told of some seconds after it came about.
+  const told = change.kind === "poured" || change.kind === "emptied" ? change.told : 0;
+  return at.steady - change.steady - told <= TAKEN_BACK_WITHIN;
 }
 
 /**

@@ -71,7 +71,7 @@ export function openLeftRun(
       if (left === null) return;
       const ended: Entry = { ...stampOf(audio.clocks()), kind: "ended", how: "left" };
       await journal.add(left.header.id, ended);
-      flagRun(false);
+      flagRun(null);
     },
   };
 }

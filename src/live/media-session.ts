@@ -1,9 +1,13 @@
 // The keys of a headset and of a locked screen, in a browser: whichever it is, it is a press. What they show
-// is the section's name on black, since a bright picture on a locked screen would fog a film.
+// is the section's name on black, since a bright picture on a locked screen would fog a film; in the dark, nothing.
+import type { Section } from "../timeline/score.ts";
 
 /** One black pixel: without a picture, some systems show one of their own. */
 const BLACK =
   "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR42mNgAAAAAgAB5Sfe/AAAAABJRU5ErkJggg==";
+
+/** A title without a letter: with none at all, browsers put the page's in its place. */
+const NOTHING = "\u00a0";
 
 /** A headset's one button sends play and pause by turns, its others the rest. */
 const actions: readonly MediaSessionAction[] = [
@@ -18,8 +22,8 @@ const actions: readonly MediaSessionAction[] = [
 ];
 
 export interface MediaKeys {
-  /** What is on; `elapsed` of `seconds`, 0 where it only waits. */
-  show(title: string, seconds: number, elapsed: number): void;
+  /** What is on; `elapsed` of its seconds, which are 0 where it only waits. */
+  show(section: Pick<Section, "title" | "seconds" | "dark"> | null, elapsed: number): void;
   close(): void;
 }
 
@@ -39,9 +43,14 @@ export function openMediaKeys(pressed: () => void): MediaKeys {
   }
 
   return {
-    show(title, seconds, elapsed) {
+    show(section, elapsed) {
       if (session === undefined) return;
+      const dark = section?.dark ?? false;
+      const title = dark ? NOTHING : (section?.title ?? "");
+      // Whatever is told anew may light a locked screen: in the dark, nothing is.
+      if (dark && shown === title) return;
       session.playbackState = "playing";
+      const seconds = dark ? 0 : (section?.seconds ?? 0);
       if (seconds > 0) {
         const position = Math.max(0, Math.min(seconds, elapsed));
         session.setPositionState?.({ duration: seconds, position, playbackRate: 1 });
@@ -49,7 +58,8 @@ export function openMediaKeys(pressed: () => void): MediaKeys {
       if (shown === title) return;
       shown = title;
       const artwork = [{ src: BLACK, sizes: "1x1", type: "image/png" }];
-      session.metadata = new MediaMetadata({ title, artist: "Tankside", artwork });
+      const artist = dark ? NOTHING : "Tankside";
+      session.metadata = new MediaMetadata({ title, artist, artwork });
     },
     close() {
       for (const action of actions) handle(action, null);

@@ -1,13 +1,18 @@
-// What can be asked of a run beside its one press, told by ear one after another: a press while an option is
-// told, or in the pause behind it, chooses it. Pure; the run says the sentences and does what is chosen.
+// What can be asked of a run beside its one press, told by ear: lists whose options follow one another, a press
+// while one is told, or in the pause behind it, taking it; and talks of several lines, each confirmed by a press.
+// Pure; the guide says the sentences and does what is taken.
+
+import type { Wrong } from "../process/wrongs.ts";
 import { forms, type Script } from "../script/script.ts";
 import type { Detail } from "./detail.ts";
 import type { Way } from "./journal.ts";
 import type { Position } from "./position.ts";
 import { emptying, pouringLate } from "./stays.ts";
 import type { Wordings } from "./where.ts";
+import { wrongsAt } from "./wrong.ts";
 
-export type Option =
+/** `again`: back to where the run stands, told anew. */
+export type Act =
   | "poured"
   | "emptied"
   | "reading"
@@ -16,30 +21,113 @@ export type Option =
   | "pocket"
   | "room"
   | "leave"
-  | "leave.sure";
+  | "again";
+
+export type Talk =
+  | { readonly kind: "act"; readonly act: Act }
+  /** Told one after another; `lasts`: over and over, until one is taken. */
+  | { readonly kind: "list"; readonly of: readonly Option[]; readonly lasts?: boolean }
+  /** Line by line, each confirmed by a press; after the last, what comes behind them. */
+  | { readonly kind: "lines"; readonly keys: readonly string[]; readonly behind: Talk }
+  /** Said in a row, and that is all. */
+  | { readonly kind: "told"; readonly keys: readonly string[] }
+  | { readonly kind: "wrong"; readonly wrong: Wrong };
+
+interface Option {
+  /** Key of the sentence that offers it. */
+  readonly says: string;
+  readonly takes: Talk;
+}
 
 /** From the end of an option's words to the next, seconds: time to press. */
 export const CHOOSING = 1.8;
+/** The same behind the last option of a list that lasts, seconds: hands are at work meanwhile. */
+export const LASTING = 15;
+
+const again: Talk = { kind: "act", act: "again" };
+const act = (name: Act): Option => ({ says: `rest.${name}`, takes: { kind: "act", act: name } });
+
+/** Out of a jam: nothing is forced; and where that does not help, the film is safe before hands are dried. */
+const stuck: Talk = {
+  kind: "lines",
+  keys: ["stuck.force", "stuck.back", "stuck.flex", "stuck.feed"],
+  behind: {
+    kind: "list",
+    lasts: true,
+    of: [
+      { says: "stuck.runs", takes: again },
+      {
+        says: "stuck.still",
+        takes: {
+          kind: "lines",
+          keys: ["stuck.tank", "close.lid", "stuck.hands", "stuck.again"],
+          behind: again,
+        },
+      },
+    ],
+  },
+};
+
+const leave: Talk = {
+  kind: "list",
+  of: [{ says: "rest.leave.sure", takes: { kind: "act", act: "leave" } }],
+};
+
+/** What may be wrong where the run stands, the worst harm first. */
+export function wrongList(position: Position): Talk & { readonly kind: "list" } {
+  return {
+    kind: "list",
+    of: [
+      ...wrongsAt(position).map(
+        (wrong): Option => ({ says: `wrong.${wrong}`, takes: { kind: "wrong", wrong } }),
+      ),
+      { says: "wrong.back", takes: again },
+    ],
+  };
+}
 
 /** What is on offer where the run stands, the most pressing first. */
-export function optionsAt(
+export function restAt(
   position: Position,
   detail: Detail,
   way: Way,
   ways: readonly Way[],
-): readonly Option[] {
-  const { section } = position;
-  const timed = position.kind === "timed" ? position : null;
-  const elapsed = timed?.elapsed ?? Number.POSITIVE_INFINITY;
+  rehearses = false,
+): Talk & { readonly kind: "list" } {
+  const { more = [], jams = false } = position.section ?? {};
   const other: Way = way === "room" ? "pocket" : "room";
-  return [
-    ...(section !== null && emptying(section, elapsed) !== null ? (["emptied"] as const) : []),
-    ...(section !== null && pouringLate(section, elapsed) !== null ? (["poured"] as const) : []),
-    ...(isDeveloping(position) ? (["reading"] as const) : []),
-    ...(ways.includes(other) ? [other] : []),
-    detail === "tones" ? "more" : "less",
-    "leave",
-  ];
+  // In a rehearsal nothing moves a moment, and nothing is kept that would be asked about before it is left.
+  const { emptied, poured } = lateHandsAt(position, rehearses);
+  return {
+    kind: "list",
+    of: [
+      ...(more.length > 0
+        ? [{ says: "rest.told", takes: { kind: "told", keys: more } } as const]
+        : []),
+      ...(jams ? [{ says: "rest.stuck", takes: stuck }] : []),
+      ...(emptied ? [act("emptied")] : []),
+      ...(poured ? [act("poured")] : []),
+      ...(rehearses ? [] : [{ says: "rest.wrong", takes: wrongList(position) }]),
+      ...(!rehearses && isDeveloping(position) ? [act("reading")] : []),
+      ...(ways.includes(other) ? [act(other)] : []),
+      act(detail === "tones" ? "more" : "less"),
+      rehearses ? act("leave") : { says: "rest.leave", takes: leave },
+    ],
+  };
+}
+
+/** Whether hands can be late where the run stands: with an empty tank, with a pour. */
+export function lateHandsAt(
+  position: Position,
+  rehearses = false,
+): { readonly emptied: boolean; readonly poured: boolean } {
+  const { section } = position;
+  if (section === null || rehearses) return { emptied: false, poured: false };
+  const elapsed = position.kind === "timed" ? position.elapsed : Number.POSITIVE_INFINITY;
+  return {
+    emptied: emptying(section, elapsed) !== null,
+    poured: pouringLate(section, elapsed) !== null,
+  };
 }
 
 /** Whether a thermometer in the tank would move the end. */
@@ -52,6 +140,6 @@ export function isDeveloping(position: Position): boolean {
   );
 }
 
-export function optionWordings(option: Option, script: Script): Wordings {
-  return forms.map((form) => script.say(`rest.${option}`, form));
+export function wordingsOf(key: string, script: Script): Wordings {
+  return forms.map((form) => script.say(key, form));
 }

@@ -1,10 +1,12 @@
 // What a run is made of and what it can be asked: types alone. Times given to it are seconds on the steady clock.
 import type { HappenedIn } from "../process/happened.ts";
+import type { Wrong } from "../process/wrongs.ts";
 import type { Timeline } from "../timeline/score.ts";
 import type { Temperature } from "../units/temperature.ts";
 import type { Clocks } from "./clocks.ts";
 import type { Detail } from "./detail.ts";
 import type { Entry, Journal, Read, Reader, Way } from "./journal.ts";
+import type { Judged } from "./judged.ts";
 import type { Outlet } from "./outlet.ts";
 import type { Position } from "./position.ts";
 import type { Teller } from "./teller.ts";
@@ -15,6 +17,8 @@ export interface Learnt {
   readonly happened: HappenedIn;
   readonly readings: readonly Read[];
   readonly detail: Detail;
+  /** How the moments of a rehearsal were met; none in a run. */
+  readonly judged: readonly Judged[];
 }
 
 export interface RunParts {
@@ -22,6 +26,8 @@ export interface RunParts {
   readonly detail: Detail;
   /** Of a run that is gone on with: its journal so far. */
   readonly entries?: readonly Entry[];
+  /** With water: a press in a timed bath is a mark, and nothing that happens moves a moment. */
+  readonly rehearses?: boolean;
   readonly clocks: () => Clocks;
   readonly teller: Teller;
   /** The same worksheet, compiled for what was learnt. */
@@ -34,6 +40,9 @@ export interface RunParts {
 }
 
 export interface Run {
+  readonly rehearses: boolean;
+  /** In a rehearsal's timed bath: the hands begin to pour, or to move the tank. False anywhere else. */
+  mark(at: number): boolean;
   /** Where the run waits, its next section begins. */
   goOn(at: number): boolean;
   /** "I pour only now": the bath counts from `at`. False where there is nothing to pour. */
@@ -46,6 +55,8 @@ export interface Run {
   takeBack(at: number): boolean;
   /** Whether there is one to take back. */
   canTakeBack(): boolean;
+  /** Something is told of as wrong: written down. */
+  wrong(wrong: Wrong): void;
   hush(on: boolean): void;
   isHushed(): boolean;
   sayAt(detail: Detail): void;

@@ -8,6 +8,7 @@ import { emptiedWordings, isAsItWas, movedWordings, pouredWordings } from "./cha
 import { followed } from "./follow.ts";
 import { type Gap, gapBetween } from "./gap.ts";
 import {
+  canBeTakenBack,
   type Happening,
   happenedIn,
   type Journal,
@@ -17,6 +18,7 @@ import {
   readingsIn,
   timeOf,
 } from "./journal.ts";
+import { judgedOf } from "./judged.ts";
 import { mayBeLate } from "./lateness.ts";
 import { gravest, missedWordings } from "./missed.ts";
 import { begunBy, nothingOn, type Position, position, positionAt } from "./position.ts";
@@ -28,15 +30,13 @@ import { saidBefore, type Wordings, whereWordings } from "./where.ts";
 
 /** An answer begins no sooner than this after it is asked for, seconds: a press may be one of several. */
 const ANSWER_AFTER = 0.5;
-/** A change can be taken back so long, seconds. */
-const TAKEN_BACK_WITHIN = 3;
 /** What is said of the time left is true for so long, seconds. */
 const TRUE_FOR = 2;
 /** Time lost is worth telling from this on, seconds. */
 const WORTH_TELLING = 2;
 
 export function openRun(parts: RunParts): Run {
-  const { clocks, teller, compiled, changed } = parts;
+  const { clocks, teller, compiled, changed, rehearses = false } = parts;
   let { timeline, detail, outlet } = parts;
   const book = openBook(clocks, parts.keep, parts.entries);
   let hushed = lastOf(book.entries(), "hushed")?.on ?? false;
@@ -68,8 +68,9 @@ export function openRun(parts: RunParts): Run {
   /** Plans what is left anew; sections that are over stay as they were heard. */
   function planAnew(): void {
     const entries = book.entries();
-    const learnt = { happened: happenedIn(entries), readings: readingsIn(entries), detail };
-    const other = compiled(learnt);
+    const judged = rehearses ? judgedOf(journal()) : [];
+    const [happened, readings] = [happenedIn(entries), readingsIn(entries)];
+    const other = compiled({ happened, readings, detail, judged });
     const { index } = begun();
     const on = positionNow().kind === "timed" ? teller.heardIn(sectionOn(), false) : sectionOn();
     const before = timeline.sections;
@@ -114,9 +115,18 @@ export function openRun(parts: RunParts): Run {
   function goOn(at: number): boolean {
     const here = positionAt(timeline, begun(), book.time(at));
     if (here.kind !== "waiting") return false;
+    // What to practise is found as it is asked for: all is over by then.
+    if (rehearses && here.next === timeline.sections.at(-1)) planAnew();
     teller.forget();
     book.write({ kind: "pressed", section: here.next.id }, at);
     sound();
+    changed();
+    return true;
+  }
+
+  function mark(at: number): boolean {
+    if (!rehearses || positionAt(timeline, begun(), book.time(at)).kind !== "timed") return false;
+    book.write({ kind: "marked", section: sectionOn().id }, at);
     changed();
     return true;
   }
@@ -136,7 +146,7 @@ export function openRun(parts: RunParts): Run {
     const section = sectionOn();
     const stay = pouringLate(section, elapsed(at));
     const planned = stay === null ? undefined : staysOf(section)[stay];
-    if (stay === null || planned === undefined) return false;
+    if (rehearses || stay === null || planned === undefined) return false;
     const { bath, pourIn } = planned;
     const of = { section: section.id, stay, bath, told: steady() - at };
     return learn({ kind: "poured", ...of, by: elapsed(at) - pourIn }, at, () =>
@@ -148,14 +158,14 @@ export function openRun(parts: RunParts): Run {
     const section = sectionOn();
     const stay = emptying(section, elapsed(at));
     const planned = stay === null ? undefined : staysOf(section)[stay];
-    if (stay === null || planned === undefined) return false;
+    if (rehearses || stay === null || planned === undefined) return false;
     const by = elapsed(at) - planned.empty;
     const of = { section: section.id, stay, bath: planned.bath, told: steady() - at };
     return learn({ kind: "emptied", ...of, by }, at, () => emptiedWordings(by, script));
   }
 
   function read(temperature: Temperature, by: Reader = "person"): boolean {
-    if (!isDeveloping(positionNow())) return false;
+    if (rehearses || !isDeveloping(positionNow())) return false;
     const end = () => staysOf(sectionOn())[0]?.pourOut ?? 0;
     const before = end();
     const happening: Happening = { kind: "read", section: sectionOn().id, temperature, by };
@@ -166,20 +176,15 @@ export function openRun(parts: RunParts): Run {
     });
   }
 
-  function canTakeBack(at: number): boolean {
-    const change = lastChange(book.entries());
-    if (change === null || change.life !== clocks().life) return false;
-    // Heard by ear, a change is told of some seconds after it came about.
-    const told = change.kind === "poured" || change.kind === "emptied" ? change.told : 0;
-    return at - change.steady - told <= TAKEN_BACK_WITHIN;
-  }
+  const canTakeBack = (at: number): boolean =>
+    canBeTakenBack(book.entries(), { ...clocks(), steady: at });
 
   function takeBack(at: number): boolean {
     if (!canTakeBack(at)) return false;
     const change = lastChange(book.entries());
     book.write({ kind: "taken-back" }, at);
     if (change?.kind === "pressed") teller.forget();
-    else planAnew();
+    else if (change?.kind !== "marked") planAnew();
     sound();
     changed();
     return true;
@@ -246,12 +251,15 @@ export function openRun(parts: RunParts): Run {
   }
 
   return {
+    rehearses,
+    mark,
     goOn,
     poured,
     emptied,
     read,
     takeBack,
     canTakeBack: () => canTakeBack(steady()),
+    wrong: (wrong) => book.write({ kind: "wrong", wrong }),
     hush(on) {
       hushed = on;
       book.write({ kind: "hushed", on });

@@ -3,7 +3,10 @@
 import type { ReadonlySignal } from "@preact/signals";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import type { Rehearsal } from "../process/rehearsal.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
+import type { WhoSpeaks } from "../voice/senses.ts";
+import type { Saying, Turn } from "./beside.ts";
 import type { Detail } from "./detail.ts";
 import type { Guide } from "./guide.ts";
 import type { Way } from "./journal.ts";
@@ -14,6 +17,8 @@ import type { Run } from "./run-shape.ts";
 export interface Session {
   readonly id: string;
   readonly worksheet: Worksheet;
+  /** Where it is a rehearsal with water: nothing of it is kept. */
+  readonly rehearsal?: Rehearsal | undefined;
   /** As planned. */
   readonly plan: Plan;
   /** As compiled for what happened so far. */
@@ -30,6 +35,12 @@ export interface Session {
   readonly sounding: boolean;
   /** False where the browser would not keep what happened: a page that dies cannot find its place. */
   readonly kept: boolean;
+  /** Who says the words of this run: chosen before it, since two voices would talk over each other. */
+  readonly speaks: WhoSpeaks;
+  /** The words that are due, for whoever reads them. */
+  readonly saying: ReadonlySignal<Saying | null>;
+  /** Which half of a turn the hands are at. */
+  readonly turn: ReadonlySignal<Turn | null>;
   /** Whether the voice of the device has failed, and the bundled one speaks from then on. */
   readonly tookOver?: boolean;
   readonly run: Run;
@@ -66,9 +77,10 @@ export interface Runs {
   compile(worksheet: Worksheet, plan: Plan, lead?: number): Promise<Timeline>;
   /**
    * To be called from a press, or browsers will not let it sound. `elsewhere`: nothing was begun, since
-   * another page of this browser leads a run.
+   * another page of this browser leads a run, or this one does.
+   * @param rehearsal with water: it leaves no record and no journal, and is over with its page.
    */
-  begin(worksheet: Worksheet, plan: Plan): Promise<"begun" | "elsewhere">;
+  begin(worksheet: Worksheet, plan: Plan, rehearsal?: Rehearsal): Promise<"begun" | "elsewhere">;
   /** The run that is on: it goes on whatever place is shown. */
   readonly current: ReadonlySignal<Session | null>;
   /** A run that was on when its page died, if there is one and no other page leads it. */

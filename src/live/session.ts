@@ -4,6 +4,7 @@ import type { Script } from "../script/script.ts";
 import type { Lengths } from "../timeline/lengths.ts";
 import type { Cue, Timeline } from "../timeline/score.ts";
 import type { Temperature } from "../units/temperature.ts";
+import { openBeside } from "./beside.ts";
 import type { BrowserAudio } from "./browser-audio.ts";
 import type { JournalStore, RunHeader } from "./browser-journal.ts";
 import type { BrowserPlayer } from "./browser-player.ts";
@@ -16,6 +17,7 @@ import type { OwnSound } from "./knocks.ts";
 import { openMediaKeys } from "./media-session.ts";
 import type { PocketTrack } from "./pocket-shape.ts";
 import { openPresser, type Presser } from "./presser.ts";
+import { type Pulses, pulsesOf } from "./pulses.ts";
 import { openRun } from "./run.ts";
 import type { Learnt, Run } from "./run-shape.ts";
 import type { Session } from "./runs.ts";
@@ -35,9 +37,11 @@ export interface SessionParts {
   readonly soundOf: (cue: Cue) => Float32Array;
   /** Seconds by which what is played is heard late. */
   readonly delay: number;
+  /** Null where nothing is to be felt now. */
+  readonly vibrate: () => ((pulses: Pulses) => void) | null;
   readonly script: Script;
   readonly lengths: Lengths;
-  readonly journal: JournalStore;
+  readonly journal: Pick<JournalStore, "add" | "seenAlive">;
   readonly compiled: (learnt: Learnt) => Timeline;
   /** After whatever changes what is shown of it. */
   readonly changed: () => void;
@@ -48,7 +52,7 @@ export interface OpenSession {
   readonly run: Run;
   readonly guide: Guide;
   readonly presser: Presser;
-  state(): Pick<Session, "way" | "ways" | "sounding" | "kept">;
+  state(): Pick<Session, "way" | "ways" | "sounding" | "kept" | "saying" | "turn">;
   go(way: Way): void;
   /** What the run sounds about now, on the audio context's clock. */
   sounding(): readonly OwnSound[];
@@ -63,9 +67,10 @@ const SOON = 0.3;
 
 export function openSession(parts: SessionParts): OpenSession {
   const { header, audio, player, script, journal, changed } = parts;
+  const beside = openBeside({ script, clock: steadyClock, vibrate: parts.vibrate });
   const ways = openWays({
     ...parts,
-    through: (outlet, way) => run.through(outlet, way),
+    through: (outlet, way) => run.through(beside.with(outlet), way),
     silent: look,
   });
   let { sounding } = ways.check();
@@ -76,6 +81,7 @@ export function openSession(parts: SessionParts): OpenSession {
     timeline: parts.timeline,
     detail: parts.detail,
     entries: parts.entries,
+    rehearses: header.rehearsal !== undefined,
     clocks: ways.clocks,
     teller: openTeller(script, parts.lengths),
     compiled: parts.compiled,
@@ -85,7 +91,7 @@ export function openSession(parts: SessionParts): OpenSession {
         kept = done;
         changed();
       }),
-    outlet: ways.outlet,
+    outlet: beside.with(ways.outlet),
     changed,
   });
 
@@ -101,7 +107,10 @@ export function openSession(parts: SessionParts): OpenSession {
   });
 
   const presser = openPresser({
-    felt: player.answerPress,
+    felt() {
+      player.answerPress();
+      parts.vibrate()?.(pulsesOf("press"));
+    },
     does(gesture) {
       guide.does(gesture);
       changed();
@@ -125,8 +134,7 @@ export function openSession(parts: SessionParts): OpenSession {
     }
     run.look(sounding, checked.off);
     guide.look();
-    const { section } = run.position();
-    keys.show(section?.title ?? "", section?.seconds ?? 0, steady() - run.begunAt());
+    keys.show(run.position().section, steady() - run.begunAt());
     journal.seenAlive(header.id, stampOf(audio.clocks()));
     if (before !== sounding) changed();
   }
@@ -139,7 +147,14 @@ export function openSession(parts: SessionParts): OpenSession {
     run,
     guide,
     presser,
-    state: () => ({ way: ways.way(), ways: bothWays, sounding, kept }),
+    state: () => ({
+      way: ways.way(),
+      ways: bothWays,
+      sounding,
+      kept,
+      saying: beside.saying,
+      turn: beside.turn,
+    }),
     go: ways.go,
     sounding: ways.sounding,
     look,

@@ -19,7 +19,7 @@ export interface Teller {
   say(section: Section, wordings: Wordings, from: number): Answer | null;
   /** What was to be said there is not; what gave way to it stays away. */
   unsay(answer: Answer): void;
-  /** Says planned words once more, from `from` on, in place of all that was still to be said. */
+  /** Says planned words once more, from `from` on, in place of all that was still to be told. */
   repeat(section: Section, cues: readonly Cue[], from: number): void;
   /** What was to be answered from `from` on is not any more; what is being said is cut off. */
   fallSilent(from: number): void;
@@ -37,12 +37,18 @@ export function openTeller(script: Script, lengths: Lengths): Teller {
     return { ...section, cues: [...planned, ...answers].toSorted((a, b) => a.at - b.at) };
   }
 
-  function giveWay(section: Section, from: number, to: number): void {
+  /** @param tellsTo up to where what was to be told gives way as well. */
+  function giveWay(section: Section, from: number, to: number, tellsTo = to): void {
     const way = section.cues.filter(
-      (cue) => isVoice(cue) && cue.at < to + PAUSE && cue.until > from - PAUSE + FUZZ,
+      (cue) =>
+        isVoice(cue) &&
+        cue.at < (cue.kind === "tell" ? tellsTo : to) + PAUSE &&
+        cue.until > from - PAUSE + FUZZ,
     );
     gaveWay = new Set([...gaveWay, ...way]);
-    answers = answers.filter((cue) => cue.at >= to + PAUSE || cue.until <= from - PAUSE + FUZZ);
+    answers = answers.filter(
+      (cue) => cue.at >= tellsTo + PAUSE || cue.until <= from - PAUSE + FUZZ,
+    );
   }
 
   return {
@@ -59,9 +65,9 @@ export function openTeller(script: Script, lengths: Lengths): Teller {
       answers = answers.filter((cue) => cue.at !== at);
     },
     repeat(section, cues, from) {
-      giveWay(section, from, Number.POSITIVE_INFINITY);
       const first = cues[0]?.at ?? 0;
       const moved = (at: number) => at - first + from;
+      giveWay(section, from, moved(cues.at(-1)?.until ?? first), Number.POSITIVE_INFINITY);
       answers = [
         ...answers,
         ...cues.map((cue) => ({ ...cue, at: moved(cue.at), until: moved(cue.until) })),

@@ -102,8 +102,10 @@ function leftPhrases(left: number, form: Form, script: Script): readonly string[
   return seconds === null ? [] : script.say("where.seconds", form, { seconds });
 }
 
-/** What is said again while the run waits: all that a telling section told, or how a timed one ended. */
+/** What is said again while the run waits: all that a telling section told, counts aside, or how a timed one ended. */
 export function saidBefore(section: Section): readonly Cue[] {
   const from = clockEnd(section);
-  return section.cues.filter((cue) => cue.channel === "voice" && cue.at >= from);
+  return section.cues.filter(({ channel, kind, at }) => {
+    return channel === "voice" && kind !== "remaining" && at >= from;
+  });
 }

@@ -3,6 +3,7 @@
 
 import { readWorksheet } from "../plan/read-worksheet.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import { type Wrong, wrongs } from "../process/wrongs.ts";
 import { densities, edges, marks, type Negatives } from "../trade/negatives.ts";
 import { isObject } from "../units/object.ts";
 import type { Temperature } from "../units/temperature.ts";
@@ -48,6 +49,7 @@ export type Otherwise = { readonly at: number } & (
       readonly lost: number;
     }
   | { readonly kind: "clock-set"; readonly by: number }
+  | { readonly kind: "wrong"; readonly wrong: Wrong }
 );
 
 /** Whether something is a record that can be shown and begun again. */
@@ -83,6 +85,8 @@ function isOtherwise(kept: unknown): boolean {
       return typeof kept.how === "string" && typeof kept.lost === "number";
     case "clock-set":
       return typeof kept.by === "number";
+    case "wrong":
+      return wrongs.some((wrong) => wrong === kept.wrong);
     default:
       return false;
   }

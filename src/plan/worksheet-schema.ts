@@ -1,5 +1,6 @@
 // What a worksheet may hold, field by field, as a valibot schema: the checker's and JSON Schema's source.
-// Rules that span fields stand in cross-faults.ts, the baths in bath-schema.ts.
+// Rules that span fields stand in cross-faults.ts, the baths in bath-schema.ts. A little past 200 lines, as the
+// fields are read beside one another.
 import {
   number as anyNumber,
   check,
@@ -15,10 +16,16 @@ import {
 } from "valibot";
 import { processBaths } from "../trade/baths.ts";
 import { methods } from "../trade/method.ts";
-import { readTimeOfDay, timeOfDayMay, timeOfDayPattern } from "../units/clock-time.ts";
+import {
+  clockTimePattern,
+  readTimeOfDay,
+  timeOfDayMay,
+  timeOfDayPattern,
+} from "../units/clock-time.ts";
 import { filmSizeMay, filmSizePattern, readFilmSize } from "../units/film-size.ts";
 import { dilutionMay, dilutionPattern, readDilution } from "../units/parts.ts";
 import { agitation, baths, bathTemperature, filmsPerLitre, kept } from "./bath-schema.ts";
+import { darkWaitMay, readDarkWait } from "./dark-wait.ts";
 import {
   choice,
   clockReading,
@@ -142,6 +149,8 @@ const tempering = fields("a developer in its water bath", {
   began: optional(written(timeOfDayPattern, readTimeOfDay, timeOfDayMay)),
 });
 
+const darkWait = written(clockTimePattern, readDarkWait, darkWaitMay);
+
 const density = (of: string) => number(0, 6, of);
 
 const testFilm = fields("a test film", {
@@ -185,6 +194,7 @@ export const worksheetSchema: GenericSchema<Worksheet> = fields("a worksheet", {
   tank,
   agitation,
   clock,
+  darkWait: optional(darkWait),
   baths: optional(baths),
   mixing: optional(mixing),
   tempering: optional(tempering),

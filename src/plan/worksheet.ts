@@ -197,6 +197,8 @@ export interface Worksheet {
     /** … and ends as the pour-out begins, or with an empty tank. */
     readonly ends: "pour-out" | "empty";
   };
+  /** Waited in the dark before the film is taken out, to find light leaks; `"0:00"`: not at all; default 3:00. */
+  readonly darkWait?: ClockTime;
   /** By bath id; naming one brings it in. */
   readonly baths?: { readonly [id: string]: BathWish };
   readonly mixing?: MixingWish;

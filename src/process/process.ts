@@ -1,6 +1,5 @@
 // Worksheet and plan in, steps out: each a press of the person's, with what the hands do after it
 // and which sentences belong to it. The times follow from the arithmetic alone, never from words.
-// A little past 200 lines because the outline's shape and what is made of it are read together.
 import { fillSeconds } from "../plan/fills.ts";
 import type { Plan, PlannedBath } from "../plan/plan.ts";
 import type { Afterwards, Worksheet } from "../plan/worksheet.ts";
@@ -15,31 +14,10 @@ import {
   pourInOf,
 } from "./happened.ts";
 import type { Moment } from "./moments.ts";
+import type { Outline, Tell } from "./outline.ts";
 import { bwNegative } from "./outlines/bw-negative.ts";
 import { momentsOf, type Pour, pourOf } from "./pour.ts";
-
-/** Which sentences a step tells: always the same, or by the kind of tank or of film. */
-type Tells = readonly string[] | { readonly [kind: string]: readonly string[] };
-
-interface OutlineStep {
-  readonly id: string;
-  readonly tells: Tells;
-  readonly alsoTells?: readonly string[];
-  /** The sentence that asks for the press; null where the next bath's own gate asks. */
-  readonly press: string | null;
-  readonly dark: boolean;
-}
-
-/** A process as data: what is told before and after its baths, and which baths no one may wait between. */
-export interface Outline {
-  readonly before: readonly OutlineStep[];
-  /** Baths that run on in one section. */
-  readonly together: readonly (readonly string[])[];
-  /** The bath after which film in an open tank may see light. */
-  readonly fixedBy: string;
-  readonly fromTheTap: readonly string[];
-  readonly after: readonly OutlineStep[];
-}
+import { toldSteps } from "./told-steps.ts";
 
 /** A bath's stay, with where it comes from and where it goes. */
 export interface Stay extends Pour {
@@ -48,15 +26,27 @@ export interface Stay extends Pour {
   readonly afterwards: Afterwards;
 }
 
+/** Where light and wrong baths find the film: in its cassette, in the open, behind a locked lid, or fixed. */
+export type FilmIs = "packed" | "open" | "tank" | "fixed";
+
 export interface Step {
   readonly id: string;
   readonly dark: boolean;
-  /** 0 where the step only tells and waits. */
+  /** 0 where the step only tells and waits; with no moments, a wait that a press may end at any time. */
   readonly seconds: number;
   readonly moments: readonly Moment[];
   readonly stays: readonly Stay[];
-  /** Sentences of a step that only tells, by key. */
-  readonly tells: readonly string[];
+  /** Sentences of a step that only tells. */
+  readonly tells: readonly Tell[];
+  /** Those of them that are said at full detail only. */
+  readonly niceties: readonly string[];
+  /** What is said as a wait ends, by key. */
+  readonly closes: string | null;
+  /** Told when asked for, by key. */
+  readonly more: readonly string[];
+  /** The film may jam in it. */
+  readonly jams: boolean;
+  readonly film: FilmIs;
   /** Up to here it is past, seconds: in a run, when something was last learnt of it. Nothing is said before. */
   readonly past: number;
 }
@@ -75,45 +65,29 @@ export function stepsOf(
   lead = LEAD,
   happenedIn: HappenedIn = {},
 ): readonly Step[] {
-  const outline = outlines[worksheet.process];
-  if (outline === undefined) throw new Error(`No outline for the process "${worksheet.process}".`);
+  const outline = outlineOf(worksheet);
   const { method } = worksheet.tank;
   const open = method === "tray" || method === "hanger";
-  const film = [...new Set(worksheet.films.map((film) => filmKind(film.size)))];
-  const kinds = [open ? "open" : "tank", ...film];
-
-  const told = (steps: readonly OutlineStep[]) => steps.flatMap((step) => toldStep(step, kinds));
   const groups = bathGroups(plan, outline);
   const fixedAt = groups.findIndex((group) => group.some((bath) => bath.id === outline.fixedBy));
   const baths = groups.map((group, i) => {
     const happened = happenedIn[group[0]?.id ?? ""] ?? nothingHappened;
+    const film = fixedAt >= 0 && i > fixedAt ? "fixed" : open ? "open" : "tank";
     return bathStep(group, worksheet, plan, outline, {
-      dark: open && i <= fixedAt,
+      dark: film === "open",
+      film,
       lead,
       happened,
     });
   });
-  return [...told(outline.before), ...baths, ...told(outline.after)];
+  const told = toldSteps(outline, worksheet);
+  return [...told.before, ...baths, ...told.after];
 }
 
-/** One step a kind of film, so that nobody is told about another's cassette. */
-function toldStep(step: OutlineStep, kinds: readonly string[]): readonly Step[] {
-  const { tells, alsoTells = [], press, dark, id } = step;
-  const lists = Array.isArray(tells)
-    ? [tells as readonly string[]]
-    : kinds.flatMap((kind) => {
-        const list = (tells as { readonly [kind: string]: readonly string[] })[kind];
-        return list === undefined ? [] : [list];
-      });
-  return lists.map((list, i) => ({
-    id: i === 0 ? id : `${id}-${i + 1}`,
-    dark,
-    seconds: 0,
-    moments: [],
-    stays: [],
-    past: 0,
-    tells: [...list, ...alsoTells, ...(press === null ? [] : [press])],
-  }));
+export function outlineOf({ process }: Worksheet): Outline {
+  const outline = outlines[process];
+  if (outline === undefined) throw new Error(`No outline for the process "${process}".`);
+  return outline;
 }
 
 function bathGroups(plan: Plan, outline: Outline): readonly (readonly PlannedBath[])[] {
@@ -136,9 +110,10 @@ function bathStep(
   outline: Outline,
   {
     dark,
+    film,
     lead,
     happened,
-  }: Pick<Step, "dark"> & { readonly lead: number; readonly happened: Happened },
+  }: Pick<Step, "dark" | "film"> & { readonly lead: number; readonly happened: Happened },
 ): Step {
   const stays: Stay[] = [];
   const moments: Moment[] = [];
@@ -173,6 +148,11 @@ function bathStep(
     moments,
     stays,
     tells: [],
+    niceties: [],
+    closes: null,
+    more: [],
+    jams: false,
+    film,
     past: pastOf(happened),
   };
 }
@@ -206,9 +186,4 @@ function afterwardsOf(bath: string, worksheet: Worksheet): Afterwards {
   if (fate !== "by-dilution") return fate;
   const { dilution = "stock", filmsBefore = 0 } = worksheet.developer;
   return dilution === "stock" || filmsBefore > 0 ? "return" : "waste";
-}
-
-function filmKind(size: string): "135" | "120" | "sheet" {
-  if (size.startsWith("135")) return "135";
-  return size.includes("x") ? "sheet" : "120";
 }

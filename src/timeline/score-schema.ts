@@ -117,6 +117,14 @@ const section = strictObject({
   id: words("Unique in the timeline."),
   title: words("What it is called."),
   dark: pipe(boolean(), description("The room is dark, and so must the screen be.")),
+  film: optional(
+    pipe(
+      picklist(["packed", "open", "tank", "fixed"]),
+      description("Where light finds it: in its cassette, open, behind a locked lid, or fixed."),
+    ),
+  ),
+  more: optional(list(string(), "Keys of sentences that are told when asked for.")),
+  jams: optional(pipe(boolean(), description("The film may jam in it."))),
   seconds: amount("0 for a section that only tells and waits."),
   moments: list(moment, "What the hands do, and exactly when."),
   cues: list(cue, "What is heard for them, in order of time."),

@@ -2,6 +2,7 @@
 // Types alone. Times are seconds from the press that starts the section.
 import type { Plan } from "../plan/plan.ts";
 import type { Moment } from "../process/moments.ts";
+import type { FilmIs } from "../process/process.ts";
 
 export type CueKind = "tell" | "prepare" | "count-in" | "now" | "beat" | "remaining" | "confirm";
 
@@ -29,6 +30,12 @@ export interface Section {
   readonly id: string;
   readonly title: string;
   readonly dark: boolean;
+  /** Where light and wrong baths find the film. */
+  readonly film?: FilmIs;
+  /** Sentences that are told when asked for, by key. */
+  readonly more?: readonly string[];
+  /** The film may jam in it. */
+  readonly jams?: boolean;
   /** 0 for a section that only tells and waits. */
   readonly seconds: number;
   readonly moments: readonly Moment[];

@@ -38,7 +38,17 @@ export function compile(
   lead = LEAD,
   happened: HappenedIn = {},
 ): Timeline {
-  const steps = stepsOf(worksheet, plan, lead, happened);
+  return compileSteps(stepsOf(worksheet, plan, lead, happened), worksheet, plan, script, lengths);
+}
+
+/** Of steps that are the worksheet's own, or those of its rehearsal. */
+export function compileSteps(
+  steps: readonly Step[],
+  worksheet: Worksheet,
+  plan: Plan,
+  script: Script,
+  lengths: Lengths,
+): Timeline {
   const spoken = new Map<string, number>();
   return {
     tankside: 1,
@@ -79,9 +89,12 @@ function sectionOf(
     id: step.id,
     title: titleOf(step, script),
     dark: step.dark,
+    film: step.film,
+    ...(step.more.length === 0 ? {} : { more: step.more }),
+    ...(step.jams ? { jams: true } : {}),
     seconds: step.seconds,
     moments: step.moments,
-    cues: cues.length === 0 ? [confirmCue(0.4)] : unbroken(cues, step),
+    cues: unbroken(cues.length === 0 ? [confirmCue(0.4)] : cues, step),
     left,
   };
 }
@@ -104,10 +117,10 @@ const exact = (seconds: number): number => Math.round(seconds * 1e6) / 1e6;
 const order = { tone: 0, voice: 1, buzz: 2 } as const;
 const byTime = (a: Cue, b: Cue): number => a.at - b.at || order[a.channel] - order[b.channel];
 
-/** Breaks every long silence between the first moment and the last, evenly. */
+/** Breaks every long silence evenly: between the first moment and the last, and of a wait from its press on. */
 function unbroken(cues: readonly Cue[], step: Step): readonly Cue[] {
   const from = step.moments[0]?.at ?? 0;
-  const to = step.moments.at(-1)?.at ?? 0;
+  const to = step.moments.at(-1)?.at ?? step.seconds;
   const added: Cue[] = [];
   let silentFrom = from;
   for (const next of [...cues.filter((cue) => cue.until > from), { at: to, until: to }]) {

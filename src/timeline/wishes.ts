@@ -3,10 +3,15 @@
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { Moment } from "../process/moments.ts";
 import type { Stay, Step } from "../process/process.ts";
-import type { Slots } from "../script/script.ts";
+import { marks, type Slots } from "../script/script.ts";
 import { agitationWishes } from "./agitation-wishes.ts";
 import { afterwardsWishes, pourInWishes, pourOutWish, remainingWishes } from "./pour-wishes.ts";
 import { AFTER_PRESS, plain, SETTLE, type Wish, weights } from "./wish.ts";
+
+/** What a step that lasts has to tell is told by then, seconds: before its first count. */
+const TOLD_BY = 50;
+/** A count of minutes keeps so far, seconds, from what closes the step. */
+const COUNT_CLEAR = 15;
 
 /** All wishes of a step, in order of the ends of their windows. `next` is the step that the following press starts. */
 export function wishesOf(
@@ -16,7 +21,7 @@ export function wishesOf(
 ): readonly Wish[] {
   const wishes =
     step.stays.length === 0
-      ? step.tells.map((key) => told(key, {}, AFTER_PRESS, weights.gate))
+      ? tellingWishes(step)
       : step.stays.flatMap((stay, i) => stayWishes(step, stay, i, worksheet));
   const end = step.stays.at(-1)?.empty ?? AFTER_PRESS;
   return [...wishes.toSorted(byWindow), ...gateWishes(step, next, end)];
@@ -35,6 +40,34 @@ function told(key: string, slots: Slots, from: number, weight: number): Wish {
     liked: { by: "start", at: from },
     weight,
   };
+}
+
+/** All that a step tells; one that lasts tells it at once, then counts the minutes, and closes with its own. */
+function tellingWishes(step: Step): readonly Wish[] {
+  const { tells, niceties, closes, seconds } = step;
+  const spoken = tells.map((tell) => {
+    const { key, slots } = typeof tell === "string" ? { key: tell, slots: {} } : tell;
+    return {
+      ...told(key, slots, AFTER_PRESS, weights.gate),
+      nicety: niceties.includes(key),
+      ...(seconds > 0 ? { latestEnd: Math.min(seconds, TOLD_BY) } : {}),
+    };
+  });
+  const counted = marks
+    .filter((minutes) => minutes * 60 + COUNT_CLEAR < seconds)
+    .map((minutes) => {
+      const at = minutes * 60;
+      const count = told("where.minutes", { minutes }, at, weights.remaining);
+      return { ...count, kind: "remaining" as const, latestEnd: at + COUNT_CLEAR / 2 };
+    });
+  if (closes === null) return spoken;
+  const end: Wish = {
+    ...told(closes, {}, Math.max(AFTER_PRESS, seconds - COUNT_CLEAR / 2), weights.gate),
+    kind: "remaining",
+    latestEnd: seconds,
+    liked: { by: "end", at: seconds },
+  };
+  return [...spoken, ...counted, end];
 }
 
 /** At the end of a step: what the next press begins, and that it waits for a press. */

@@ -2,8 +2,8 @@
 // which is played over and over until the press. Laid out first, in pieces that say by their keys what sounds
 // in them, so that what is known already need not be rendered again.
 //
-// Its length is that of the session and two minutes a section: 30 min in twelve sections make 55 min, 157 MB of
-// WAV, 40 min make 186 MB. Only pieces in which something sounds need memory of their own, about a fifth of
+// Its length is that of the session and two minutes a section: 34 min in 25 sections make 84 min, 242 MB of
+// WAV. Only pieces in which something sounds need memory of their own, about a fifth of
 // it; the others are one and the same bed. Sections that are over need not be in it.
 import type { Cue, Section } from "../timeline/score.ts";
 import { alive, WAITING_CONFIRM, waitsFrom } from "../timeline/waiting.ts";

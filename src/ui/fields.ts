@@ -79,6 +79,7 @@ export const fieldKinds = {
   "agitation.taps": "number",
   "clock.starts": "choice",
   "clock.ends": "choice",
+  darkWait: "time",
   "baths.*.use": "use",
   "baths.*.time": "time",
   "baths.*.temperature": "temperature",

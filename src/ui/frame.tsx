@@ -23,11 +23,14 @@ interface FrameProps extends WorkOutPlaceProps {
   readonly News?: ComponentType;
   /** The offer to install the page, in the colophon. */
   readonly Install?: ComponentType;
+  /** What is promised of accessibility, behind a fold of the colophon. */
+  readonly Statement?: ComponentType;
 }
 
 export function Frame(props: FrameProps) {
-  const { place, fetches, languageStore, News, Install, ...workOutProps } = props;
+  const { place, fetches, languageStore, News, Install, Statement, ...workOutProps } = props;
   const here = place.value;
+  const [read, setRead] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   const arrived = useRef(here);
   const title = words.value.frame.title(words.value.places[here].name);
@@ -84,6 +87,12 @@ export function Frame(props: FrameProps) {
       </main>
       <footer class="colophon">
         <p>{words.value.frame.colophon}</p>
+        {Statement && (
+          <details onToggle={(event) => setRead(event.currentTarget.open)}>
+            <summary>{words.value.frame.accessibility}</summary>
+            {read && <Statement />}
+          </details>
+        )}
         {Install && <Install />}
       </footer>
     </div>

@@ -2,6 +2,7 @@
 import { useId } from "preact/hooks";
 import type { KnockPort } from "../live/knock-port.ts";
 import { lateWords } from "./language.ts";
+import { useToldRole } from "./said-beside.tsx";
 import "./hands.css";
 
 interface KnockSwitchProps {
@@ -10,6 +11,7 @@ interface KnockSwitchProps {
 
 export function KnockSwitch({ knocks }: KnockSwitchProps) {
   const hint = useId();
+  const role = useToldRole();
   const state = knocks.on.value;
   const isOn = state === "on" || state === "asking";
   return (
@@ -31,7 +33,7 @@ export function KnockSwitch({ knocks }: KnockSwitchProps) {
       <p class="hint" id={hint}>
         {lateWords.value.knocks.hint}
       </p>
-      <p role="status">{told(state)}</p>
+      <p role={role}>{told(state)}</p>
     </div>
   );
 }

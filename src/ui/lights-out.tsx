@@ -2,15 +2,19 @@
 import type { ReadonlySignal } from "@preact/signals";
 import { type ComponentType, Fragment } from "preact";
 import { useEffect, useState } from "preact/hooks";
+import type { Pulses } from "../live/pulses.ts";
 import type { Runs } from "../live/runs.ts";
 import type { SoundCheck } from "../live/sound-check.ts";
+import type { VoiceSounds } from "../live/voice-sounds.ts";
 import type { DelayStore } from "../logbook/delay-store.ts";
 import type { Keeping } from "../logbook/keeping.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { spokenIn } from "../units/language.ts";
+import { AlsoFelt } from "./also-felt.tsx";
 import { mixAnswer } from "./answer-model.ts";
+import { AskWho } from "./ask-who.tsx";
 import { type Heard, HearFirst } from "./hear-first.tsx";
 import { KeptHere } from "./kept-here.tsx";
 import { KnockSwitch } from "./knock-switch.tsx";
@@ -26,6 +30,9 @@ import { lateWords, words, writing } from "./language.ts";
 export interface LightsOutPorts extends RunViewPorts {
   readonly runs: Runs;
   readonly soundCheck: SoundCheck;
+  readonly sounds: VoiceSounds;
+  /** Null where the browser can make nothing vibrate. */
+  readonly vibrate: ((pulses: Pulses) => void) | null;
   readonly delays: DelayStore;
   readonly after: (ms: number, act: () => void) => () => void;
   readonly keeping: Keeping;
@@ -49,12 +56,23 @@ interface BeforeProps {
   readonly plan: ReadonlySignal<Plan | null>;
   readonly ports: Pick<
     LightsOutPorts,
-    "runs" | "soundCheck" | "delays" | "keeping" | "after" | "pedals" | "probe" | "knocks"
+    | "runs"
+    | "soundCheck"
+    | "delays"
+    | "keeping"
+    | "after"
+    | "pedals"
+    | "probe"
+    | "knocks"
+    | "senses"
+    | "sounds"
+    | "vibrate"
   >;
 }
 
 function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
   const { runs, soundCheck, delays, keeping, after, pedals, probe, knocks } = ports;
+  const { senses, sounds, vibrate } = ports;
   const [accepted, setAccepted] = useState(false);
   const [heard, setHeard] = useState<Heard>("not-said");
   const run = runs.current.value?.id;
@@ -78,6 +96,7 @@ function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
   async function begin(): Promise<void> {
     if (sheet === null || made === null || beginning === "now") return;
     soundCheck.stop();
+    sounds.hush();
     setBeginning("now");
     // Whatever comes of it, the run is not held back.
     void keeping.ask();
@@ -91,6 +110,7 @@ function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
 
   return (
     <div class="before-run">
+      <AskWho senses={senses} sounds={sounds} isRunOn={run !== undefined} />
       <section aria-label={lateWords.value.beforeRun.ahead}>
         <p class="lead">
           {lateWords.value.beforeRun.develop(
@@ -148,6 +168,7 @@ function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
       />
       <LearnPedal pedals={pedals} />
       <KnockSwitch knocks={knocks} />
+      <AlsoFelt senses={senses} vibrate={vibrate} />
       {probe !== null && <ProbeConnection probe={probe} like={sheet.developer.temperature} />}
       {/* Beneath the first press: it comes late, and may move nothing from under a finger. */}
       <KeptHere keeping={keeping} beside="the first press" />

@@ -107,35 +107,38 @@ interface PressTargetProps extends TimePorts {
   readonly main: Ref<HTMLButtonElement>;
 }
 
-/** Nearly all of the screen. Its name is what to press for; the clock in it is for the eye alone. */
+/** Nearly all of the screen, over what it shows. Its name is what to press for; the clock is for the eye alone. */
 function PressTarget({ what, stage, press, main, now, often }: PressTargetProps) {
   const [next, advice] = [useId(), useId()];
   return (
-    <button
-      type="button"
-      class="wet-press"
-      ref={main}
-      aria-labelledby={next}
-      aria-describedby={advice}
-      {...pressOf((event) => press(ago(event)))}
-    >
-      <span class="wet-advice" id={advice}>
-        {lateWords.value.pressAlong.advice[what]}
-      </span>
-      <span class="wet-turn">{lateWords.value.pressAlong.turn(stage.turn, turns)}</span>
-      <span class="wet-next" id={next}>
-        {
-          (stage.kind === "running"
-            ? lateWords.value.pressAlong.end
-            : lateWords.value.pressAlong.begin)[what]
-        }
-      </span>
-      {stage.kind === "running" ? (
-        <Running since={stage.since} now={now} often={often} />
-      ) : (
-        <Clock time={0} still />
-      )}
-    </button>
+    <div class="wet-stage">
+      <button
+        type="button"
+        class="wet-press"
+        ref={main}
+        aria-labelledby={next}
+        aria-describedby={advice}
+        {...pressOf((event) => press(ago(event)))}
+      />
+      <div class="wet-shown">
+        <span class="wet-advice" id={advice}>
+          {lateWords.value.pressAlong.advice[what]}
+        </span>
+        <span class="wet-turn">{lateWords.value.pressAlong.turn(stage.turn, turns)}</span>
+        <span class="wet-next" id={next}>
+          {
+            (stage.kind === "running"
+              ? lateWords.value.pressAlong.end
+              : lateWords.value.pressAlong.begin)[what]
+          }
+        </span>
+        {stage.kind === "running" ? (
+          <Running since={stage.since} now={now} often={often} />
+        ) : (
+          <Clock time={0} still />
+        )}
+      </div>
+    </div>
   );
 }
 

@@ -3,6 +3,7 @@
 import type { Probe, ProbeState } from "../live/probe.ts";
 import type { Temperature } from "../units/temperature.ts";
 import { lateWords, writing } from "./language.ts";
+import { useToldRole } from "./said-beside.tsx";
 import "./hands.css";
 
 interface ProbeConnectionProps {
@@ -19,7 +20,7 @@ export function ProbeConnection({ probe, like }: ProbeConnectionProps) {
     <div class="probe">
       {/* What it reads changes every second or two: it is there to be read, and is not read out. */}
       <p>{isOn ? state.kind === "on" && stateOf(state, like) : hint}</p>
-      <p role="status">{state.kind !== "on" && stateOf(state, like)}</p>
+      <p role={useToldRole()}>{state.kind !== "on" && stateOf(state, like)}</p>
       <button
         type="button"
         class="probe-act"

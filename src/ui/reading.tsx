@@ -16,6 +16,7 @@ import { mayOf } from "./field-names.ts";
 import { lateWords, words, writing } from "./language.ts";
 import { ProbeConnection } from "./probe-connection.tsx";
 import { units } from "./read-field.ts";
+import { useToldRole } from "./said-beside.tsx";
 import { type SinkKey, sinkAt, touch } from "./sink-model.ts";
 import { pressOf } from "./wet-dialog.tsx";
 import "./hands.css";
@@ -89,6 +90,7 @@ function Typed({ run, like, known, look }: TypedProps) {
   const sink = useRef(sinkAt(known));
   if (text === null) sink.current = { ...sink.current, shown: known };
   const id = useId();
+  const role = useToldRole();
   const shown = text ?? writing.value.temperature(known);
 
   function type(typed: string): void {
@@ -161,7 +163,7 @@ function Typed({ run, like, known, look }: TypedProps) {
           )}
         </button>
       </div>
-      <p role="status" id={`${id}:told`}>
+      <p role={role} id={`${id}:told`}>
         {told !== null && inWords(told)}
       </p>
     </>

@@ -47,6 +47,8 @@ function otherwiseIn(
       case "woke":
         if (entry.lost < WORTH_KEEPING) return [];
         return [{ kind: "lost", at: when, how: entry.from, lost: entry.lost }];
+      case "wrong":
+        return [{ kind: "wrong", at: when, wrong: entry.wrong }];
       case "clock-set":
         return [{ kind: "clock-set", at: when, by: entry.by }];
       default:

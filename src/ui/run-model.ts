@@ -1,6 +1,6 @@
 // A position in, what the run's screen shows out. Pure: the screen only draws it.
 import type { Position } from "../live/position.ts";
-import { optionsAt } from "../live/rest.ts";
+import { lateHandsAt } from "../live/rest.ts";
 import type { Run } from "../live/run-shape.ts";
 import { saidBefore } from "../live/where.ts";
 import type { Deed } from "../process/moments.ts";
@@ -38,13 +38,7 @@ export interface Offers {
 }
 
 export function offersOf(run: Run): Offers {
-  const position = run.position();
-  const options = optionsAt(position, run.detail(), "room", []);
-  return {
-    poured: options.includes("poured"),
-    emptied: options.includes("emptied"),
-    takeBack: run.canTakeBack(),
-  };
+  return { ...lateHandsAt(run.position(), run.rehearses), takeBack: run.canTakeBack() };
 }
 
 export function runScreenOf(position: Position, method: Method): RunScreen {

@@ -6,9 +6,10 @@ interface ShownProps {
   readonly screen: RunScreen;
   /** Language of the voice, as a tag: in it steps are named, and it is written out what was said. */
   readonly spoken: string;
+  readonly rehearses: boolean;
 }
 
-export function Shown({ screen, spoken }: ShownProps) {
+export function Shown({ screen, spoken, rehearses }: ShownProps) {
   switch (screen.kind) {
     case "timed":
       return (
@@ -48,7 +49,9 @@ export function Shown({ screen, spoken }: ShownProps) {
         <span class="guided-waiting">
           <Said lines={screen.says} spoken={spoken} />
           <span class="guided-next">{lateWords.value.duringRun.over}</span>
-          <span class="guided-then">{lateWords.value.duringRun.overHint}</span>
+          <span class="guided-then">
+            {(rehearses ? lateWords.value.rehearse : lateWords.value.duringRun).overHint}
+          </span>
         </span>
       );
   }

@@ -61,6 +61,11 @@ export function RunTools({ session, ports, screen, offers }: RunToolsProps) {
       </button>
       {kind !== "over" && (
         <>
+          {!dark && (
+            <button type="button" onClick={guide.wrong}>
+              {midRun.wrong}
+            </button>
+          )}
           <button type="button" onClick={guide.hushOrSpeak}>
             {hushed ? midRun.speak : midRun.hush}
           </button>
@@ -71,7 +76,7 @@ export function RunTools({ session, ports, screen, offers }: RunToolsProps) {
       )}
       <button
         type="button"
-        onClick={() => (kind === "over" ? ports.runs.leave() : setLeaving(true))}
+        onClick={() => (kind === "over" || run.rehearses ? ports.runs.leave() : setLeaving(true))}
       >
         {duringRun.leave}
       </button>
@@ -83,13 +88,15 @@ export function RunTools({ session, ports, screen, offers }: RunToolsProps) {
               {midRun.way[way]}
             </button>
           )}
-          <Reading
-            run={run}
-            like={session.worksheet.developer.temperature}
-            probe={ports.probe}
-            often={ports.often}
-            passes={(event) => isLearned(ports.pedals.all.value, event)}
-          />
+          {!run.rehearses && (
+            <Reading
+              run={run}
+              like={session.worksheet.developer.temperature}
+              probe={ports.probe}
+              often={ports.often}
+              passes={(event) => isLearned(ports.pedals.all.value, event)}
+            />
+          )}
           <KnockSwitch knocks={ports.knocks} />
         </details>
       )}

@@ -10,6 +10,8 @@ import { useRunInput } from "./run-input.ts";
 import { type Offers, offersOf, type RunScreen, runScreenOf } from "./run-model.ts";
 import { Shown } from "./run-shown.tsx";
 import { RunTools } from "./run-tools.tsx";
+import { Captions, darkAhead, Region, WithinRun } from "./said-beside.tsx";
+import type { SensesChoice } from "./senses.ts";
 
 export interface RunViewPorts {
   readonly runs: Pick<Runs, "leave" | "wake" | "go">;
@@ -17,7 +19,8 @@ export interface RunViewPorts {
   /** Null where the browser knows of no such thing. */
   readonly probe: Probe | null;
   readonly knocks: KnockPort;
-  /** Ends the run and shows its record. */
+  readonly senses: SensesChoice;
+  /** Ends the run and shows its record; of a rehearsal, what to practise. */
   readonly toWriteUp: () => void;
   /** Keeps the screen from sleeping, or lets it; in the dark it is let. */
   readonly keepAwake: (on: boolean) => void;
@@ -34,6 +37,7 @@ export function RunView({ session, ports }: Props) {
   const { screen, offers } = useScreen(session, ports);
   const view = useRef<HTMLDivElement>(null);
   const dark = screen.dark;
+  const rehearses = session.rehearsal !== undefined;
   const wake = useMemo(() => () => void ports.runs.wake(), [ports]);
   useRunInput(session, ports.pedals.all, wake);
 
@@ -42,42 +46,50 @@ export function RunView({ session, ports }: Props) {
   }, []);
   useEffect(() => {
     ports.keepAwake(!dark);
-    document.documentElement.classList.toggle("black", dark);
-    return () => {
-      ports.keepAwake(false);
-      document.documentElement.classList.remove("black");
-    };
+    return () => ports.keepAwake(false);
   }, [dark, ports]);
 
+  const { captions } = ports.senses.now.value;
   return (
     <div
       ref={view}
       class={dark ? "guided dark" : "guided"}
       role="dialog"
-      aria-label={lateWords.value.duringRun.name}
+      aria-label={rehearses ? lateWords.value.rehearse.title : lateWords.value.duringRun.name}
     >
-      <button
-        type="button"
-        class="guided-press"
-        aria-label={dark ? lateWords.value.duringRun.press : undefined}
-      >
+      {session.speaks === "reader" && (
+        <Region
+          session={session}
+          instead={session.sounding ? null : lateWords.value.midRun.silent}
+        />
+      )}
+      <div class="guided-stage">
+        {/* Over what is shown, not around it: a control whose name counts seconds would be read out by the second. */}
+        <button type="button" class="guided-press" aria-label={lateWords.value.duringRun.press} />
         {!dark && session.sounding && (
-          <>
-            <Shown screen={screen} spoken={session.timeline.voice.language} />
-            <span class="unseen">{lateWords.value.duringRun.press}</span>
-          </>
+          <div class={captions ? "guided-shown captioned" : "guided-shown"}>
+            {captions && <Captions session={session} />}
+            <Shown screen={screen} spoken={session.timeline.voice.language} rehearses={rehearses} />
+            {captions && screen.kind === "waiting" && <Ahead session={session} />}
+          </div>
         )}
-        {!dark && !session.sounding && <Silent screen={screen} />}
-      </button>
+        {!dark && !session.sounding && (
+          <div class="guided-shown">
+            <Silent screen={screen} />
+          </div>
+        )}
+      </div>
       {!dark && <Told session={session} />}
       {screen.kind === "over" && (
         <p class="guided-over">
           <button type="button" onClick={ports.toWriteUp}>
-            {lateWords.value.duringRun.toWriteUp}
+            {rehearses ? lateWords.value.rehearse.back : lateWords.value.duringRun.toWriteUp}
           </button>
         </p>
       )}
-      <RunTools session={session} ports={ports} screen={screen} offers={offers} />
+      <WithinRun.Provider value={true}>
+        <RunTools session={session} ports={ports} screen={screen} offers={offers} />
+      </WithinRun.Provider>
     </div>
   );
 }
@@ -93,6 +105,23 @@ function Silent({ screen }: { readonly screen: RunScreen }) {
           {screen.title} · {screen.left} {screen.leftLabel}
         </span>
       )}
+    </span>
+  );
+}
+
+/** What the dark will say, to be read before it. */
+function Ahead({ session }: { readonly session: Session }) {
+  const position = session.run.position();
+  const lines = position.kind === "waiting" ? darkAhead(session.timeline, position.next.id) : [];
+  if (lines.length === 0) return null;
+  return (
+    <span class="guided-said guided-ahead">
+      <b>{lateWords.value.senses.darkAhead}</b>
+      <span lang={session.timeline.voice.language}>
+        {lines.map((line) => (
+          <span key={line}>{line} </span>
+        ))}
+      </span>
     </span>
   );
 }

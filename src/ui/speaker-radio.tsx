@@ -3,6 +3,8 @@
 import { useId } from "preact/hooks";
 
 interface SpeakerRadioProps {
+  /** Of radios that go together. */
+  readonly group?: string;
   readonly name: string;
   readonly hint?: string;
   readonly isChosen: boolean;
@@ -10,14 +12,21 @@ interface SpeakerRadioProps {
   readonly choose: () => void;
 }
 
-export function SpeakerRadio({ name, hint, isChosen, able = true, choose }: SpeakerRadioProps) {
+export function SpeakerRadio({
+  group = "who-speaks",
+  name,
+  hint,
+  isChosen,
+  able = true,
+  choose,
+}: SpeakerRadioProps) {
   const described = useId();
   return (
     <>
       <label>
         <input
           type="radio"
-          name="who-speaks"
+          name={group}
           checked={isChosen}
           disabled={!able}
           aria-describedby={hint && described}

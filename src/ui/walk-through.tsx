@@ -1,13 +1,16 @@
 // Walk through: the whole of a run with the lights on, step by step, seen, read and heard before it is
 // done. Compiles the timeline through its port and shows it; nothing is worked out here.
 import type { ComponentType } from "preact";
-import { useEffect, useState } from "preact/hooks";
-import type { Runs } from "../live/runs.ts";
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Runs, Session } from "../live/runs.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { Timeline } from "../timeline/score.ts";
 import type { PlaceProps } from "./place.ts";
+import { lastRehearsal, Rehearse } from "./rehearse.tsx";
+import { RunView, type RunViewPorts } from "./run-view.tsx";
 import { Walk } from "./score-walk.tsx";
+import "./lights-out.css";
 import "./score.css";
 import "./walk-through.css";
 import { lateWords } from "./language.ts";
@@ -17,9 +20,22 @@ type Compiled =
   | { readonly kind: "failed" }
   | { readonly kind: "here"; readonly timeline: Timeline };
 
-/** @param print asks the browser to print the page. */
-export function walkThroughWith(runs: Runs, print: () => void): ComponentType<PlaceProps> {
+export interface WalkThroughPorts extends RunViewPorts {
+  readonly runs: Runs;
+  /** Asks the browser to print the page. */
+  readonly print: () => void;
+}
+
+export function walkThroughWith(ports: WalkThroughPorts): ComponentType<PlaceProps> {
+  const { runs, print } = ports;
+  const last = lastRehearsal(runs);
   return function WalkThrough({ worksheet, plan }: PlaceProps) {
+    const session = runs.current.value;
+    const before = useRef<Session | null>(null);
+    const hasEnded = session === null && before.current?.rehearsal !== undefined;
+    useEffect(() => {
+      before.current = session;
+    });
     if (worksheet.value === null || plan.value === null) {
       return (
         <p>
@@ -28,7 +44,16 @@ export function walkThroughWith(runs: Runs, print: () => void): ComponentType<Pl
         </p>
       );
     }
-    return <Compiling runs={runs} print={print} worksheet={worksheet.value} plan={plan.value} />;
+    const given = { runs, worksheet: worksheet.value, plan: plan.value };
+    return (
+      <>
+        <Compiling {...given} print={print} />
+        {session === null && <Rehearse {...given} last={last} hasEnded={hasEnded} />}
+        {session?.rehearsal !== undefined && (
+          <RunView key={session.id} session={session} ports={ports} />
+        )}
+      </>
+    );
   };
 }
 

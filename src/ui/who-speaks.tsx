@@ -8,16 +8,17 @@ import type { Recorder } from "../live/recorder.ts";
 import type { Runs } from "../live/runs.ts";
 import type { Synthesiser } from "../live/synthesiser.ts";
 import type { VoiceSounds } from "../live/voice-sounds.ts";
-import type { SpeakerChoice } from "../logbook/speaker-store.ts";
 import { phraseLimits } from "../script/script.ts";
 import type { Timeline } from "../timeline/score.ts";
 import { type Language, spokenIn } from "../units/language.ts";
 import { readOwnPack, writeOwnPack } from "../voice/own-pack.ts";
+import { whoSpeaksIds } from "../voice/senses.ts";
 import { DeviceVoices } from "./device-voices.tsx";
 import { lateWords } from "./language.ts";
 import { OwnVoice } from "./own-voice.tsx";
 import { recordingOrder } from "./recording-order.ts";
 import { openRecording, type Recording } from "./recording-state.ts";
+import type { SensesChoice } from "./senses.ts";
 import { SpeakerRadio } from "./speaker-radio.tsx";
 import type { Speakers } from "./speakers.ts";
 import { whyNoPack } from "./voice-messages.ts";
@@ -32,6 +33,7 @@ export interface WhoSpeaksPorts {
   /** Null where the browser has no voices. */
   readonly synthesiser: Synthesiser | null;
   readonly speakers: Speakers;
+  readonly senses: SensesChoice;
   readonly saveFile: (name: string, content: Uint8Array<ArrayBuffer>) => void;
   /** Lets the person choose a file; null where none was chosen. */
   readonly chooseFile: (accept: string) => Promise<File | null>;
@@ -93,8 +95,9 @@ function Choosing({ ports, part: { shelf, limits } }: ChoosingProps) {
     });
   }, [shelf]);
 
-  function choose(choice: SpeakerChoice): void {
-    told.value = speakers.choose(choice) ? "" : lateWords.value.speaker.choiceNotKept;
+  /** @param kept makes the choice; false where it will not be kept. */
+  function choose(kept: () => boolean): void {
+    told.value = kept() ? "" : lateWords.value.speaker.choiceNotKept;
   }
 
   async function record(): Promise<void> {
@@ -159,17 +162,30 @@ function Choosing({ ports, part: { shelf, limits } }: ChoosingProps) {
   return (
     <div class="who-speaks">
       <fieldset class="radios">
+        <legend>{lateWords.value.senses.title}</legend>
+        {whoSpeaksIds.map((id) => (
+          <SpeakerRadio
+            key={id}
+            group="whose-words"
+            name={lateWords.value.senses.names[id]}
+            hint={lateWords.value.senses.hints[id]}
+            isChosen={(ports.senses.now.value.speaks ?? "program") === id}
+            choose={() => choose(() => ports.senses.change({ speaks: id }))}
+          />
+        ))}
+      </fieldset>
+      <fieldset class="radios">
         <legend>{lateWords.value.speaker.who}</legend>
         <SpeakerRadio
           name={lateWords.value.speaker.bundled}
           isChosen={speakers.choice.value.kind === "bundled"}
-          choose={() => choose({ kind: "bundled" })}
+          choose={() => choose(() => speakers.choose({ kind: "bundled" }))}
         />
         <SpeakerRadio
           name={lateWords.value.speaker.own(recorded, phrases.length)}
           hint={lateWords.value.speaker.ownHint}
           isChosen={speakers.choice.value.kind === "own"}
-          choose={() => choose({ kind: "own" })}
+          choose={() => choose(() => speakers.choose({ kind: "own" }))}
         />
         <DeviceVoices
           language={shelf.language}
@@ -177,7 +193,7 @@ function Choosing({ ports, part: { shelf, limits } }: ChoosingProps) {
           speakers={speakers}
           synthesiser={ports.synthesiser}
           isRunOn={ports.runs.current.value !== null}
-          choose={choose}
+          choose={(choice) => choose(() => speakers.choose(choice))}
         />
       </fieldset>
       <div class="own-tools">

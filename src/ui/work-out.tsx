@@ -70,6 +70,7 @@ export function WorkOutPlace({ workOut, hearAPour, ByEar, Unsaid, WhoSpeaks }: W
             <VoiceLanguage />
             <Choice path="voice.detail" width="middling" />
             <Field path="voice.rate" />
+            <Field path="darkWait" />
           </div>
           {WhoSpeaks && <WhoSpeaks />}
           {Unsaid && <Unsaid />}

@@ -73,7 +73,8 @@ export function otherwiseLines(record: RunRecord): readonly string[] {
 }
 
 function otherwiseLine(one: Otherwise): string {
-  const { pouredLate, emptiedLate, emptiedEarly, read, lost, clockSet } = lateWords.value.otherwise;
+  const { pouredLate, emptiedLate, emptiedEarly, read, lost, clockSet, wrong } =
+    lateWords.value.otherwise;
   const clock = (seconds: number) => writeClockTime(Math.round(Math.abs(seconds)));
   switch (one.kind) {
     case "poured":
@@ -86,6 +87,8 @@ function otherwiseLine(one: Otherwise): string {
       return lost[one.how](clock(one.lost));
     case "clock-set":
       return clockSet(`${one.by < 0 ? "−" : "+"}${clock(one.by)}`);
+    case "wrong":
+      return wrong[one.wrong];
   }
 }
 

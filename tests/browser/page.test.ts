@@ -3,17 +3,9 @@ import { describe, expect, test } from "vitest";
 import { placeIds } from "../../src/ui/place.ts";
 import { languages } from "../../src/units/language.ts";
 import { firstScriptBytes } from "../bench/download-bench.ts";
-import { axeFinds } from "./axe.ts";
 import { builtKit as kit } from "./built-kit.ts";
 import { captureSound, heardBy } from "./capture.ts";
-import {
-  beganAt,
-  openPage,
-  openWorksheet,
-  pressUpTo,
-  shortWorksheet,
-  timelineOf,
-} from "./guided-run.ts";
+import { beganAt, openPage, openWorksheet, shortWorksheet } from "./guided-run.ts";
 import { serveDist } from "./serve.ts";
 import { setStage, withoutWorker } from "./stage.ts";
 import { allowed, steadyOnset } from "./steady.ts";
@@ -69,24 +61,6 @@ describe("The page in a real browser", () => {
     await context.close();
   });
 
-  test.each(["light", "dark"] as const)(
-    "gives axe nothing to find in any place, on %s paper",
-    async (colorScheme) => {
-      const context = await stage.browser.newContext({ ...withoutWorker, colorScheme });
-      const page = await context.newPage();
-      for (const place of ["work-out", "walk-through", "lights-out", "write-up"]) {
-        await page.goto(`${stage.served.url}#${place}`);
-        await page.waitForTimeout(800);
-        expect(await axeFinds(page), place).toEqual([]);
-      }
-      await page.goto(`${stage.served.url}#lights-out`);
-      await page.getByRole("button", { name: /^Begin/ }).click();
-      await page.locator(".guided").waitFor();
-      expect(await axeFinds(page), "the run").toEqual([]);
-      await context.close();
-    },
-  );
-
   test("can be worked by keyboard alone, and every stop has a name", async () => {
     const page = await openPage(stage.browser, stage.served.url);
     await page.getByRole("button", { name: /Hear a pour/ }).waitFor();
@@ -112,38 +86,6 @@ describe("The page in a real browser", () => {
     }
     expect(await page.evaluate(() => document.documentElement.lang)).toBe(language);
     await context.close();
-  });
-
-  test("shows a dark section in pure black, every pixel and no pointer", async () => {
-    const timeline = timelineOf(shortWorksheet);
-    const page = await openPage(stage.browser, stage.served.url);
-    await openWorksheet(page, shortWorksheet);
-    await pressUpTo(page, timeline, "open");
-    await page.waitForTimeout(500);
-    await page.keyboard.press("Tab");
-    const lit = await page.evaluate(
-      async (png) => {
-        const image = new Image();
-        image.src = `data:image/png;base64,${png}`;
-        await image.decode();
-        const canvas = new OffscreenCanvas(image.width, image.height);
-        const paper = canvas.getContext("2d");
-        paper?.drawImage(image, 0, 0);
-        const pixels = paper?.getImageData(0, 0, image.width, image.height).data ?? [];
-        let count = 0;
-        for (let i = 0; i < pixels.length; i += 4) {
-          if ((pixels[i] ?? 0) + (pixels[i + 1] ?? 0) + (pixels[i + 2] ?? 0) > 0) count += 1;
-        }
-        return { count, of: pixels.length / 4 };
-      },
-      (await page.screenshot()).toString("base64"),
-    );
-    expect(lit).toEqual({ count: 0, of: 1280 * 800 });
-    const pointer = await page.evaluate(
-      () => getComputedStyle(document.elementFromPoint(640, 400) ?? document.body).cursor,
-    );
-    expect(pointer).toBe("none");
-    await page.context().close();
   });
 
   test.each([

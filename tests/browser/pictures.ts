@@ -2,7 +2,9 @@
 import { mkdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
+import { demos } from "../../src/ui/demo.ts";
 import { launchChromium } from "./chromium.ts";
+import { timelineOf } from "./guided-run.ts";
 import { serveDist } from "./serve.ts";
 
 const folder = fileURLToPath(new URL("../../public/pictures/", import.meta.url));
@@ -42,7 +44,9 @@ await take(walk, "walk-through");
 const run = await visit("dark", "lights-out");
 await run.getByRole("button", { name: /^Begin/ }).click();
 await run.locator(".guided").waitFor();
-for (let i = 0; i < 7; i += 1) {
+const { sections } = timelineOf(JSON.stringify(demos.gullrock));
+const developer = sections.findIndex(({ id }) => id === "developer");
+for (let i = 0; i < developer; i += 1) {
   await run.waitForTimeout(700);
   await run.keyboard.press("KeyX");
 }

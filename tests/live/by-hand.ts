@@ -4,16 +4,16 @@
 import type { Clocks } from "../../src/live/clocks.ts";
 import { type Guide, openGuide } from "../../src/live/guide.ts";
 import type { Entry } from "../../src/live/journal.ts";
-import { planLearnt } from "../../src/live/learnt-plan.ts";
 import { openPlacer, type Player } from "../../src/live/placer.ts";
 import { openPresser } from "../../src/live/presser.ts";
 import { openRun } from "../../src/live/run.ts";
+import { runCompiler } from "../../src/live/run-compiler.ts";
 import type { Learnt } from "../../src/live/run-shape.ts";
 import { openTeller } from "../../src/live/teller.ts";
 import { planOf } from "../../src/plan/plan.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
+import type { Rehearsal } from "../../src/process/rehearsal.ts";
 import type { Cue, Timeline } from "../../src/timeline/score.ts";
-import { compile } from "../../src/timeline/timeline.ts";
 import { english, estimatedLengths } from "../timeline/scene.ts";
 
 interface Sounded {
@@ -31,6 +31,8 @@ interface ByHandParts {
   /** A journal to go on with; the clocks then stand where they are told to. */
   readonly entries?: readonly Entry[];
   readonly clocks?: Partial<Clocks>;
+  /** Where it is one. */
+  readonly rehearsal?: Rehearsal;
 }
 
 const utc = 1_700_000_000_000;
@@ -73,30 +75,23 @@ export function runByHand(worksheet: Worksheet, parts: ByHandParts = {}) {
   }
   const lengths = estimatedLengths(worksheet.voice?.rate ?? 1);
   const plan = planOf(worksheet);
+  const { rehearsal } = parts;
+  const compile = runCompiler({ worksheet, plan, rehearsal }, english, lengths);
   const compiledFor = (learnt: Learnt): Timeline => {
     const known = compiledBefore.get(worksheet) ?? new Map<string, Timeline>();
     compiledBefore.set(worksheet, known);
-    const key = JSON.stringify(learnt);
-    const { happened, readings, detail } = learnt;
-    const timeline =
-      known.get(key) ??
-      compile(
-        { ...worksheet, voice: { ...worksheet.voice, detail } },
-        planLearnt(worksheet, plan, happened, readings),
-        english,
-        lengths,
-        undefined,
-        happened,
-      );
+    const key = JSON.stringify([learnt, rehearsal]);
+    const timeline = known.get(key) ?? compile(learnt);
     known.set(key, timeline);
     return timeline;
   };
   const detail = worksheet.voice?.detail ?? "full";
-  const planned = compiledFor({ happened: {}, readings: [], detail });
+  const planned = compiledFor({ happened: {}, readings: [], detail, judged: [] });
   const run = openRun({
     timeline: planned,
     detail,
     entries: parts.entries ?? [],
+    rehearses: rehearsal !== undefined,
     clocks: () => clocks,
     teller: openTeller(english, lengths),
     compiled: compiledFor,

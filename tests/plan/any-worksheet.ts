@@ -153,6 +153,7 @@ export const anyWorksheet: fc.Arbitrary<Worksheet> = fc.record(
     title: label,
     language: fc.constantFrom("en", "en-GB", "de-AT", "zh-Hant-TW"),
     process: fc.constant("bw-negative"),
+    darkWait: fc.constantFrom("0:00", "0:45", "3:00", "30:00"),
     films: fc.array(
       fc.record(
         {

@@ -71,6 +71,7 @@ export const anyWorksheet: fc.Arbitrary<Worksheet> = fc
   .record({
     tankside: fc.constant(1 as const),
     process: fc.constant("bw-negative"),
+    darkWait: optional(clockTime(0, 1800)),
     films: fc.array(
       fc.record({
         label: fc.constantFrom("Gullrock 125", "Foghorn 400"),

@@ -109,6 +109,7 @@ describe("The sections handed to the solver", () => {
       "next.section",
       "pour-in.ready",
       "pour-out.ready",
+      "remaining.minutes",
     ]);
   });
 });

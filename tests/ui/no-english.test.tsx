@@ -33,7 +33,7 @@ import { compiled } from "../timeline/scene.ts";
 import { checkByHand } from "./check-by-hand.ts";
 import { markedCatalogue, textsIn, unmarked } from "./marked-words.ts";
 import { keepingThat, world } from "./ports.ts";
-import { emptyHands, sessionOf, silentRuns } from "./run-stand-ins.ts";
+import { emptyHands, sessionOf, silentRuns, walkThroughPorts } from "./run-stand-ins.ts";
 import "./late-words.ts";
 
 beforeAll(async () => {
@@ -122,10 +122,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
 
   test("Walk through, every step of it", async () => {
     const { runs, current } = silentRuns();
-    await shownIn(
-      walkThroughWith(runs, () => {}),
-      demos.foghorn,
-    );
+    await shownIn(walkThroughWith(walkThroughPorts(runs)), demos.foghorn);
     const own = [...named(demos.foghorn), ...scripted(demos.foghorn)];
     for (const step of within(screen.getByRole("navigation")).getAllByRole("button")) {
       await act(() => {
@@ -141,11 +138,48 @@ describe("in a language of marks, no place shows a word of its own", () => {
     await settled();
     expectMarked(own, 10);
     cleanup();
-    await shownIn(
-      walkThroughWith(runs, () => {}),
-      null,
-    );
+    await shownIn(walkThroughWith(walkThroughPorts(runs)), null);
     expectMarked([], 1);
+  });
+
+  test("a rehearsal, before, during and after it", async () => {
+    const { runs, current } = silentRuns({ begin: async () => "elsewhere" });
+    const rehearsal = { factor: 0, why: true };
+    const hand = runByHand(demos.gullrock, { rehearsal });
+    await shownIn(walkThroughWith(walkThroughPorts(runs)), demos.gullrock);
+    const own = () => [
+      ...named(demos.gullrock),
+      ...scripted(demos.gullrock),
+      ...hand.run
+        .journal()
+        .timeline.sections.flatMap(({ title, cues }) => [
+          title,
+          ...cues.flatMap((it) => it.says ?? []),
+        ]),
+    ];
+    await act(async () => {
+      fireEvent.click(screen.getByRole("button", { name: /Begin the rehearsal/ }));
+    });
+    expectMarked(own(), 20);
+    // What was pressed far off is found late, early or missed.
+    while (hand.run.position().kind !== "over") {
+      hand.press();
+      current.value = sessionOf(hand, demos.gullrock, { rehearsal, timeline: hand.planned });
+      await settled();
+      expectMarked(own(), 20);
+      hand.wait(11);
+      hand.press();
+      hand.wait(hand.run.position().section?.seconds ?? 0);
+      hand.wait(30);
+    }
+    current.value = sessionOf(hand, demos.gullrock, { rehearsal });
+    await settled();
+    expectMarked(own(), 20);
+    current.value = null;
+    await settled();
+    expectMarked(own(), 25);
+    expect(screen.getAllByText(/late›/).length).toBeGreaterThan(0);
+    expect(screen.getAllByText(/no press/).length).toBeGreaterThan(0);
   });
 
   test("Lights out, before a run and at every turn of it", async () => {
@@ -209,8 +243,9 @@ describe("in a language of marks, no place shows a word of its own", () => {
     for (const [i, method] of methods.entries()) {
       current.value = session(method, details[i] ?? "full");
       await settled();
-      for (const index of timeline.sections.keys()) {
-        for (const at of [0, 1, 12, 30, 60, 300, 570, 580, 1e6]) {
+      for (const [index, { moments }] of timeline.sections.entries()) {
+        // Without moments a section only waits, whenever it is looked at.
+        for (const at of moments.length === 0 ? [0] : [0, 1, 12, 30, 60, 300, 570, 580, 1e6]) {
           position = positionAt(timeline, { index, pressedAt: 0 }, at);
           act(show);
           expectMarked(own, 5);

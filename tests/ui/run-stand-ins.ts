@@ -3,8 +3,10 @@ import { signal } from "@preact/signals";
 import type { Runs, Session } from "../../src/live/runs.ts";
 import { planOf } from "../../src/plan/plan.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
+import { openSenses } from "../../src/ui/senses.ts";
+import { usualSenses } from "../../src/voice/senses.ts";
 import type { runByHand } from "../live/by-hand.ts";
-import { compiled } from "../timeline/scene.ts";
+import { compiled, english } from "../timeline/scene.ts";
 
 export function silentRuns(more: Partial<Runs> = {}) {
   const current = signal<Session | null>(null);
@@ -45,6 +47,9 @@ export function sessionOf(
     sounding: true,
     kept: true,
     tookOver: false,
+    speaks: "program",
+    saying: signal(null),
+    turn: signal(null),
     run,
     guide,
     presser,
@@ -52,9 +57,27 @@ export function sessionOf(
   };
 }
 
+/** Walk through's, in a world in which nothing is seen to happen. */
+export const walkThroughPorts = (runs: Runs, print: () => void = () => {}) => ({
+  ...emptyHands,
+  runs,
+  print,
+  toWriteUp() {},
+  keepAwake() {},
+  often: () => () => {},
+});
+
 /** Pedals, a thermometer and knocks, none of them there. */
 export const emptyHands = {
   pedals: { all: signal([]), learn: () => true, forget: () => true },
   probe: null,
   knocks: { on: signal("off" as const), turn() {} },
+  senses: openSenses({ load: () => ({ ...usualSenses, speaks: "program" }), keep: () => true }),
+  vibrate: null,
+  sounds: {
+    script: async () => english,
+    say: async () => {},
+    play: async () => {},
+    hush() {},
+  },
 };

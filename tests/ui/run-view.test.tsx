@@ -3,9 +3,12 @@ import { act, cleanup, fireEvent, render, screen } from "@testing-library/preact
 import { afterEach, describe, expect, test } from "vitest";
 import { pressesOf } from "../../src/live/journal.ts";
 import type { Session } from "../../src/live/runs.ts";
+import { isRunRecord } from "../../src/logbook/run-record.ts";
 import { demos } from "../../src/ui/demo.ts";
+import { recordOf } from "../../src/ui/record-of.ts";
 import { RunView } from "../../src/ui/run-view.tsx";
-import { midRun } from "../../src/ui/words/en/mid-run.ts";
+import { midRun, otherwise } from "../../src/ui/words/en/mid-run.ts";
+import { otherwiseLines } from "../../src/ui/write-up-model.ts";
 import { runByHand } from "../live/by-hand.ts";
 import { emptyHands, sessionOf, silentRuns } from "./run-stand-ins.ts";
 import "./late-words.ts";
@@ -126,6 +129,30 @@ describe("The screen of a run", () => {
     up(1);
     await here.pass(4);
     expect(screen.queryByRole("button", { name: midRun.takeBack })).toBeNull();
+  });
+
+  test("tells by ear what may be wrong, asked by a button, and the record has a line of what was taken", async () => {
+    const here = shown();
+    await act(async () => {
+      fireEvent.click(screen.getByRole("button", { name: midRun.wrong }));
+    });
+    await here.pass(2);
+    expect(here.hand.said()).toContain("If it splashed in an eye, press.");
+    here.hand.press();
+    expect(here.presses()).toBe(0);
+    const record = recordOf(sessionOf(here.hand, demos.gullrock), "left");
+    expect(isRunRecord(JSON.parse(JSON.stringify(record)))).toBe(true);
+    expect(otherwiseLines(record)).toEqual([otherwise.wrong.eye]);
+    const unknown = { ...record, otherwise: [{ kind: "wrong", at: 0, wrong: "tea" }] };
+    expect(isRunRecord(unknown)).toBe(false);
+  });
+
+  test("lights no button of it in the dark", async () => {
+    const here = shown();
+    const dark = here.hand.planned.sections.findIndex((section) => section.dark);
+    here.hand.pressThrough(dark + 1);
+    await here.pass(1);
+    expect(screen.queryByRole("button", { name: midRun.wrong })).toBeNull();
   });
 
   test("says that nothing of the run is kept where the browser keeps nothing", () => {

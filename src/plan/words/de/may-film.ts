@@ -64,6 +64,8 @@ export const filmMays: Mays = {
   "what it takes to cover the film": "wie viel den Film bedeckt",
   "seconds to fill it": "Sekunden zum Einfüllen",
   "seconds to empty it": "Sekunden zum Ausgießen",
+  'a clock time such as "3:00", from 0:00 up to 30:00: how long to look for light in the dark':
+    "eine Zeit wie „3:00“, von 0:00 bis 30:00: wie lange im Dunkeln nach Licht gesucht wird",
   "seconds from empty to the next pour-in": "Sekunden von leer bis zum nächsten Einfüllen",
   "factor on the development time for this method":
     "Faktor auf die Entwicklungszeit bei diesem Verfahren",

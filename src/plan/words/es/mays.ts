@@ -65,6 +65,8 @@ export const mays: Mays = {
   "what it takes to cover the film": "lo que hace falta para cubrir la película",
   "seconds to fill it": "segundos para llenarlo",
   "seconds to empty it": "segundos para vaciarlo",
+  'a clock time such as "3:00", from 0:00 up to 30:00: how long to look for light in the dark':
+    "un tiempo como «3:00», de 0:00 a 30:00: cuánto se busca luz a oscuras",
   "seconds from empty to the next pour-in":
     "segundos desde que queda vacío hasta que se llena con el siguiente",
   "factor on the development time for this method":

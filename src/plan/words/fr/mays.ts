@@ -140,6 +140,8 @@ const tank: Mays = {
   "what it takes to cover the film": "ce qu’il faut pour couvrir le film",
   "seconds to fill it": "les secondes pour la remplir",
   "seconds to empty it": "les secondes pour la vider",
+  'a clock time such as "3:00", from 0:00 up to 30:00: how long to look for light in the dark':
+    "une durée comme « 3:00 », de 0:00 à 30:00 : combien de temps on cherche la lumière dans le noir",
   "seconds from empty to the next pour-in":
     "les secondes entre la cuve vide et le remplissage suivant",
   "factor on the development time for this method":

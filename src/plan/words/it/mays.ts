@@ -66,6 +66,8 @@ export const mays: Mays = {
   "what it takes to cover the film": "quanto ci vuole per coprire la pellicola",
   "seconds to fill it": "i secondi per riempirla",
   "seconds to empty it": "i secondi per svuotarla",
+  'a clock time such as "3:00", from 0:00 up to 30:00: how long to look for light in the dark':
+    "un tempo come «3:00», da 0:00 a 30:00: quanto a lungo si cerca la luce al buio",
   "seconds from empty to the next pour-in":
     "i secondi da quando è vuota a quando si versa di nuovo",
   "factor on the development time for this method":

@@ -63,6 +63,8 @@ export const filmMays: Mays = {
   "what it takes to cover the film": "hoeveel de film bedekt",
   "seconds to fill it": "seconden om in te gieten",
   "seconds to empty it": "seconden om uit te gieten",
+  'a clock time such as "3:00", from 0:00 up to 30:00: how long to look for light in the dark':
+    "een tijd zoals “3:00”, van 0:00 tot 30:00: hoe lang in het donker naar licht wordt gezocht",
   "seconds from empty to the next pour-in": "seconden van leeg tot het volgende ingieten",
   "factor on the development time for this method": "factor op de ontwikkeltijd bij deze methode",
   "what the tank drifts toward": "waar de tank naartoe gaat",

@@ -61,6 +61,8 @@ const bench: Mays = {
   "what it takes to cover the film": "o que é preciso para cobrir o filme",
   "seconds to fill it": "segundos para o encher",
   "seconds to empty it": "segundos para o esvaziar",
+  'a clock time such as "3:00", from 0:00 up to 30:00: how long to look for light in the dark':
+    "um tempo como «3:00», de 0:00 a 30:00: quanto tempo se procura luz às escuras",
   "seconds from empty to the next pour-in": "segundos de vazio até começar a encher outra vez",
   "factor on the development time for this method": "fator do tempo de revelação para este método",
   "what the tank drifts toward": "a temperatura para onde o tanque deriva",

@@ -84,6 +84,10 @@ export const fields = {
     label: "Mit Wasserwechseln",
     why: "Statt einer Zeit: wie oft in jeder Füllung frischen Wassers gekippt wird, etwa 5, 10, 20.",
   },
+  darkWait: {
+    label: "Im Dunkeln warten",
+    why: "Um nach Licht zu suchen, bevor der Film herauskommt. Leer heißt 3:00, wie üblich; bei 0:00 entfällt es. Augen brauchen eine halbe Stunde, bis sie alles sehen.",
+  },
   "voice.detail": { label: "Wie viel gesagt wird" },
   "voice.rate": {
     label: "Tempo",

@@ -11,6 +11,7 @@ export const frame = {
   again: "Noch einmal versuchen",
   colophon:
     "Braucht kein Netz, sendet nichts, und was hier eingetragen wird, bleibt in diesem Browser.",
+  accessibility: "Barrierefreiheit",
 };
 
 export const language = {

@@ -3,6 +3,7 @@
 
 export const midRun = {
   more: "Mehr",
+  wrong: "Etwas stimmt nicht",
   takeBack: "Zurücknehmen",
   hush: "Still",
   speak: "Sprechen",
@@ -38,6 +39,14 @@ export const otherwise = {
     frozen: (time: string) => `${time} lang nicht zu hören: Die Seite stand still.`,
     asleep: (time: string) => `${time} lang nicht zu hören: Das Gerät schlief.`,
     silent: (time: string) => `${time} lang nicht zu hören: Der Ton stand still.`,
+  },
+  /** What was told of as wrong. */
+  wrong: {
+    eye: "Ein Spritzer ging ins Auge.",
+    light: "Ein Licht ging an.",
+    bath: "Ein falsches Bad kam hinein.",
+    leak: "Der Deckel leckte.",
+    clock: "Die Zeit war verloren.",
   },
   clockSet: (time: string) => `Die Uhr des Geräts wurde um ${time} verstellt.`,
 };

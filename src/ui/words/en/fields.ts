@@ -78,6 +78,10 @@ export const fields = {
     label: "By fills and dumps",
     why: "In place of a time: the inversions in each fill of fresh water, as 5, 10, 20.",
   },
+  darkWait: {
+    label: "Wait in the dark",
+    why: "To look for light before the film comes out. Empty means 3:00, as is common; 0:00 leaves it out. Eyes take half an hour to see it all.",
+  },
   "voice.detail": { label: "How much is said" },
   "voice.rate": { label: "Pace", why: "1 is as recorded; 0.8 is slowest, 1.6 quickest." },
 };

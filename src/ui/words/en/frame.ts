@@ -10,6 +10,7 @@ export const frame = {
   notOpened: "This place could not be fetched. The worksheet is safe.",
   again: "Try again",
   colophon: "Works without a network, sends nothing anywhere, keeps what you type in this browser.",
+  accessibility: "Accessibility",
 };
 
 export const language = {

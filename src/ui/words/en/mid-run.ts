@@ -3,6 +3,7 @@
 
 export const midRun = {
   more: "More",
+  wrong: "Something is wrong",
   takeBack: "Take it back",
   hush: "Hush",
   speak: "Speak",
@@ -38,6 +39,14 @@ export const otherwise = {
     frozen: (time: string) => `Not heard for ${time}: the page stood still.`,
     asleep: (time: string) => `Not heard for ${time}: the device slept.`,
     silent: (time: string) => `Not heard for ${time}: the sound stood still.`,
+  },
+  /** What was told of as wrong. */
+  wrong: {
+    eye: "Something splashed in an eye.",
+    light: "A light came on.",
+    bath: "A wrong bath went in.",
+    leak: "The lid leaked.",
+    clock: "The clock was lost.",
   },
   clockSet: (time: string) => `The device’s clock was set by ${time}.`,
 };

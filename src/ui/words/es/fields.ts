@@ -84,6 +84,10 @@ export const fields = {
     label: "Por cargas de agua",
     why: "En vez de un tiempo: las inversiones en cada carga de agua limpia, como 5, 10, 20.",
   },
+  darkWait: {
+    label: "Esperar a oscuras",
+    why: "Para buscar luz antes de sacar la película. Vacío son 3:00, lo habitual; 0:00 lo omite. Los ojos tardan media hora en verlo todo.",
+  },
   "voice.detail": { label: "Cuánto se dice" },
   "voice.rate": {
     label: "Ritmo",

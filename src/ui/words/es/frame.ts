@@ -11,6 +11,7 @@ export const frame = {
   again: "Reintentar",
   colophon:
     "Funciona sin red, no envía nada a ninguna parte y guarda lo que escribes en este navegador.",
+  accessibility: "Accesibilidad",
 };
 
 export const language = {

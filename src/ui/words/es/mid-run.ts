@@ -3,6 +3,7 @@
 
 export const midRun = {
   more: "Más",
+  wrong: "Algo va mal",
   takeBack: "Deshacer",
   hush: "Silencio",
   speak: "Hablar",
@@ -39,6 +40,14 @@ export const otherwise = {
     frozen: (time: string) => `Sin oírse ${time}: la página se detuvo.`,
     asleep: (time: string) => `Sin oírse ${time}: el aparato dormía.`,
     silent: (time: string) => `Sin oírse ${time}: el sonido se detuvo.`,
+  },
+  /** What was told of as wrong. */
+  wrong: {
+    eye: "Algo salpicó a un ojo.",
+    light: "Se encendió una luz.",
+    bath: "Entró un baño equivocado.",
+    leak: "La tapa perdía.",
+    clock: "Se perdió la cuenta del tiempo.",
   },
   clockSet: (time: string) => `El reloj del aparato se cambió en ${time}.`,
 };

@@ -85,6 +85,10 @@ export const fields = {
     label: "Par remplissages",
     why: "À la place d’un temps : le nombre de retournements dans chaque remplissage d’eau propre, comme 5, 10, 20.",
   },
+  darkWait: {
+    label: "Attendre dans le noir",
+    why: "Pour chercher la lumière avant de sortir le film. Vide vaut 3:00, l’usage courant ; 0:00 s’en passe. Il faut une demi-heure aux yeux pour tout voir.",
+  },
   "voice.detail": { label: "Ce qui est dit" },
   "voice.rate": {
     label: "Débit",

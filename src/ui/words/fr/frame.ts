@@ -11,6 +11,7 @@ export const frame = {
   again: "Réessayer",
   colophon:
     "Marche sans réseau, n’envoie rien nulle part, garde ce que vous écrivez dans ce navigateur.",
+  accessibility: "Accessibilité",
 };
 
 export const language = {

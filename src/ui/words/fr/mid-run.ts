@@ -3,6 +3,7 @@
 
 export const midRun = {
   more: "Plus",
+  wrong: "Quelque chose ne va pas",
   takeBack: "Annuler",
   hush: "Silence",
   speak: "Parler",
@@ -38,6 +39,14 @@ export const otherwise = {
     frozen: (time: string) => `Rien entendu pendant ${time} : la page était figée.`,
     asleep: (time: string) => `Rien entendu pendant ${time} : l’appareil dormait.`,
     silent: (time: string) => `Rien entendu pendant ${time} : le son était figé.`,
+  },
+  /** What was told of as wrong. */
+  wrong: {
+    eye: "Un œil a été éclaboussé.",
+    light: "Une lumière s’est allumée.",
+    bath: "Un mauvais bain est entré.",
+    leak: "Le couvercle fuyait.",
+    clock: "Le fil du temps était perdu.",
   },
   clockSet: (time: string) => `L’horloge de l’appareil a été décalée de ${time}.`,
 };

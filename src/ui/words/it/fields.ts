@@ -85,6 +85,10 @@ export const fields = {
     label: "A ricambi d’acqua",
     why: "Al posto di un tempo: i capovolgimenti in ogni ricambio d’acqua pulita, come 5, 10, 20.",
   },
+  darkWait: {
+    label: "Attesa al buio",
+    why: "Per cercare la luce prima di estrarre la pellicola. Vuoto vale 3:00, come d’uso; 0:00 la toglie. Agli occhi serve mezz’ora per vedere tutto.",
+  },
   "voice.detail": { label: "Quanto parla" },
   "voice.rate": {
     label: "Ritmo",

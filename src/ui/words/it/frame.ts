@@ -12,6 +12,7 @@ export const frame = {
   again: "Riprova",
   colophon:
     "Funziona senza rete, non manda niente a nessuno, conserva in questo browser quello che scrivi.",
+  accessibility: "Accessibilità",
 };
 
 export const language = {

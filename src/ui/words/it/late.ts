@@ -8,7 +8,9 @@ import { install, keeping, news } from "./keep.ts";
 import { leftRun, midRun, otherwise } from "./mid-run.ts";
 import { negatives } from "./negatives.ts";
 import { deviceVoice, microphone, noPack, recording, speaker, unusable } from "./own-voice.ts";
+import { rehearse } from "./rehearse.ts";
 import { beforeRun, duringRun, moves, runDeeds } from "./run.ts";
+import { senses, statement } from "./senses.ts";
 import { deeds, score, turnsInScore, turnsInWords, walk } from "./walk.ts";
 import { pressAlong, sink } from "./wet.ts";
 import { steps, write } from "./write.ts";
@@ -26,6 +28,7 @@ export const late: LateWords = {
   otherwise,
   runDeeds,
   moves,
+  rehearse,
   write,
   steps,
   pressAlong,
@@ -50,5 +53,7 @@ export const late: LateWords = {
   reading,
   pedal,
   knocks,
+  senses,
+  statement,
   negatives,
 };

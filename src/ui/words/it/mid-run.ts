@@ -3,6 +3,7 @@
 
 export const midRun = {
   more: "Altro",
+  wrong: "Qualcosa non va",
   takeBack: "Annulla",
   hush: "Silenzio",
   speak: "Parla",
@@ -39,6 +40,14 @@ export const otherwise = {
     frozen: (time: string) => `Muto per ${time}: la pagina era ferma.`,
     asleep: (time: string) => `Muto per ${time}: il dispositivo dormiva.`,
     silent: (time: string) => `Muto per ${time}: il suono era fermo.`,
+  },
+  /** What was told of as wrong. */
+  wrong: {
+    eye: "Uno schizzo in un occhio.",
+    light: "Si è accesa una luce.",
+    bath: "È entrato un bagno sbagliato.",
+    leak: "Il coperchio perdeva.",
+    clock: "Si è perso il conto del tempo.",
   },
   clockSet: (time: string) => `L’orologio del dispositivo è stato spostato di ${time}.`,
 };

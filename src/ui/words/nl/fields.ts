@@ -84,6 +84,10 @@ export const fields = {
     label: "Met verse vullingen",
     why: "In plaats van een tijd: hoe vaak je bij elke vulling vers water kantelt, bijvoorbeeld 5, 10, 20.",
   },
+  darkWait: {
+    label: "Wachten in het donker",
+    why: "Om naar licht te zoeken voordat de film eruit komt. Leeg is 3:00, zoals gebruikelijk; 0:00 laat het weg. Ogen hebben een half uur nodig om alles te zien.",
+  },
   "voice.detail": { label: "Hoeveel gezegd wordt" },
   "voice.rate": {
     label: "Tempo",

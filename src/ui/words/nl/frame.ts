@@ -10,6 +10,7 @@ export const frame = {
   notOpened: "Dit onderdeel kon niet worden opgehaald. De werkkaart is veilig.",
   again: "Opnieuw proberen",
   colophon: "Werkt zonder netwerk, stuurt niets weg en bewaart wat je invult in deze browser.",
+  accessibility: "Toegankelijkheid",
 };
 
 export const language = {

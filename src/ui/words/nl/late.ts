@@ -7,7 +7,9 @@ import { install, keeping, news } from "./keep.ts";
 import { leftRun, midRun, otherwise } from "./mid-run.ts";
 import { negatives } from "./negatives.ts";
 import { deviceVoice, microphone, noPack, recording, speaker, unusable } from "./own-voice.ts";
+import { rehearse } from "./rehearse.ts";
 import { beforeRun, duringRun, moves, runDeeds } from "./run.ts";
+import { senses, statement } from "./senses.ts";
 import { deeds, score, turnsInScore, turnsInWords, walk } from "./walk.ts";
 import { pressAlong, sink } from "./wet.ts";
 import { steps, write } from "./write.ts";
@@ -25,6 +27,7 @@ export const late = {
   otherwise,
   runDeeds,
   moves,
+  rehearse,
   write,
   steps,
   pressAlong,
@@ -49,5 +52,7 @@ export const late = {
   reading,
   pedal,
   knocks,
+  senses,
+  statement,
   negatives,
 };

@@ -3,6 +3,7 @@
 
 export const midRun = {
   more: "Meer",
+  wrong: "Er gaat iets mis",
   takeBack: "Terugnemen",
   hush: "Stil",
   speak: "Spreken",
@@ -37,6 +38,14 @@ export const otherwise = {
     frozen: (time: string) => `${time} niet te horen: de pagina stond stil.`,
     asleep: (time: string) => `${time} niet te horen: het apparaat sliep.`,
     silent: (time: string) => `${time} niet te horen: het geluid stond stil.`,
+  },
+  /** What was told of as wrong. */
+  wrong: {
+    eye: "Er spatte iets in een oog.",
+    light: "Er ging licht aan.",
+    bath: "Er kwam een verkeerd bad in.",
+    leak: "Het deksel lekte.",
+    clock: "De tijd was kwijt.",
   },
   clockSet: (time: string) => `De klok van het apparaat is ${time} verzet.`,
 };

@@ -85,6 +85,10 @@ export const fields = {
     label: "Por mudas de água",
     why: "Em vez de um tempo: as inversões em cada muda de água limpa, como 5, 10, 20.",
   },
+  darkWait: {
+    label: "Esperar às escuras",
+    why: "Para procurar luz antes de tirar o filme. Vazio são 3:00, como é habitual; 0:00 deixa-o de fora. Os olhos levam meia hora a ver tudo.",
+  },
   "voice.detail": { label: "Quanto se diz" },
   "voice.rate": {
     label: "Ritmo",

@@ -11,6 +11,7 @@ export const frame = {
   again: "Tentar de novo",
   colophon:
     "Funciona sem rede, não envia nada para lado nenhum e guarda neste navegador o que escreve.",
+  accessibility: "Acessibilidade",
 };
 
 export const language = {

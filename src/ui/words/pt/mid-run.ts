@@ -3,6 +3,7 @@
 
 export const midRun = {
   more: "Mais",
+  wrong: "Algo correu mal",
   takeBack: "Desfazer",
   hush: "Silêncio",
   speak: "Falar",
@@ -39,6 +40,14 @@ export const otherwise = {
     frozen: (time: string) => `Sem se ouvir ${time}: a página parou.`,
     asleep: (time: string) => `Sem se ouvir ${time}: o aparelho dormia.`,
     silent: (time: string) => `Sem se ouvir ${time}: o som parou.`,
+  },
+  /** What was told of as wrong. */
+  wrong: {
+    eye: "Salpicou para um olho.",
+    light: "Acendeu-se uma luz.",
+    bath: "Entrou um banho errado.",
+    leak: "A tampa pingava.",
+    clock: "Perdeu-se a conta ao tempo.",
   },
   clockSet: (time: string) => `O relógio do aparelho foi mudado em ${time}.`,
 };

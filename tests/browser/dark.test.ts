@@ -1,0 +1,156 @@
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { openPage, openWorksheet, pressUpTo, shortWorksheet, timelineOf } from "./guided-run.ts";
+import { setStage } from "./stage.ts";
+
+/** How many pixels of a screenshot are lit at all, and the brightest of them, from 0 to 255. */
+async function litOn(page: Page): Promise<{ readonly lit: number; readonly brightest: number }> {
+  const png = (await page.screenshot()).toString("base64");
+  return page.evaluate(async (source) => {
+    const image = new Image();
+    image.src = `data:image/png;base64,${source}`;
+    await image.decode();
+    const canvas = new OffscreenCanvas(image.width, image.height);
+    const paper = canvas.getContext("2d");
+    paper?.drawImage(image, 0, 0);
+    const pixels = paper?.getImageData(0, 0, image.width, image.height).data ?? [];
+    let [lit, brightest] = [0, 0];
+    for (let i = 0; i < pixels.length; i += 4) {
+      const light = Math.max(pixels[i] ?? 0, pixels[i + 1] ?? 0, pixels[i + 2] ?? 0);
+      if (light > 0) lit += 1;
+      brightest = Math.max(brightest, light);
+    }
+    return { lit, brightest };
+  }, png);
+}
+
+const black = { lit: 0, brightest: 0 };
+const bars = (page: Page) =>
+  page
+    .locator('meta[name="theme-color"]')
+    .evaluateAll((all) => all.map((bar) => (bar as HTMLMetaElement).content));
+
+/** Keeps what is asked of the screen and of a locked one, from the page's beginning. */
+async function watchLights(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const seen = { held: 0, titles: [] as string[], first: "" };
+    Object.assign(window, { lights: seen });
+    Object.defineProperty(navigator, "wakeLock", {
+      value: {
+        request: async () => {
+          seen.held += 1;
+          return {
+            release: async () => {
+              seen.held -= 1;
+            },
+          };
+        },
+      },
+    });
+    document.addEventListener("DOMContentLoaded", () => {
+      // The page's own script is a module: it has not run yet.
+      seen.first = `${getComputedStyle(document.documentElement, "::after").backgroundColor} ${document.documentElement.className}`;
+    });
+    setInterval(() => seen.titles.push(navigator.mediaSession?.metadata?.title ?? ""), 200);
+  });
+}
+
+interface Lights {
+  readonly held: number;
+  readonly titles: readonly string[];
+  readonly first: string;
+}
+const lightsOf = (page: Page) =>
+  page.evaluate(() => (window as unknown as { lights: Lights }).lights);
+
+describe("The screen in the dark", () => {
+  const stage = setStage();
+  const timeline = timelineOf(shortWorksheet);
+  const darkOnes = timeline.sections.filter(({ dark }) => dark);
+  const firstLit = timeline.sections.findIndex(
+    ({ dark }, i) => !dark && timeline.sections[i - 1]?.dark,
+  );
+
+  test.concurrent.each([
+    { colorScheme: "light", forcedColors: "none", reducedMotion: "no-preference" },
+    { colorScheme: "light", forcedColors: "active", reducedMotion: "reduce" },
+  ] as const)(
+    "is black to the last pixel through every dark section and a reload, and lit by a press alone: $forcedColors forced colours",
+    { timeout: 60_000 },
+    async (media) => {
+      expect(darkOnes.length).toBeGreaterThan(2);
+      const page = await openPage(stage.browser, stage.served.url, watchLights);
+      await page.setViewportSize({ width: 480, height: 320 });
+      await page.emulateMedia(media);
+      const lit = await bars(page);
+      await openWorksheet(page, shortWorksheet);
+      await pressUpTo(page, timeline, darkOnes[0]?.id ?? "");
+      for (const [i, { id }] of darkOnes.entries()) {
+        // Whoever tries to make something of it shine: a ring, a mark, a pointer, another place.
+        await page.keyboard.press("Tab");
+        await page.evaluate(() => {
+          getSelection()?.selectAllChildren(document.body);
+          history.back();
+        });
+        await page.mouse.move(200 + 10 * i, 150);
+        for (let second = 0; second < 2; second += 1) {
+          expect(await litOn(page), `${id}, second ${second}`).toEqual(black);
+          await page.waitForTimeout(400);
+        }
+        if (i === 1) {
+          await page.reload();
+          expect(await litOn(page), `${id}, opened again`).toEqual(black);
+          await page.locator(".guided").waitFor({ state: "attached" });
+          expect((await lightsOf(page)).first).toBe("rgb(0, 0, 0) black");
+          expect(await litOn(page), `${id}, gone on with`).toEqual(black);
+        }
+        if (i < darkOnes.length - 1) await page.keyboard.press("KeyX");
+        await page.waitForTimeout(500);
+      }
+      expect(new Set(await bars(page))).toEqual(new Set(["#000000"]));
+      expect(new URL(page.url()).hash).toBe("#lights-out");
+      expect(
+        await page.evaluate(
+          () => getComputedStyle(document.elementFromPoint(240, 100) ?? document.body).cursor,
+        ),
+      ).toBe("none");
+      const { held, titles } = await lightsOf(page);
+      expect(held).toBe(0);
+      expect(titles.at(-1)).toBe("\u00a0");
+      // The press that begins a section in the light: from black, and slowly.
+      await page.keyboard.press("KeyX");
+      await page.waitForTimeout(150);
+      const dim = await litOn(page);
+      const after = await page.evaluate(() =>
+        getComputedStyle(document.documentElement, "::after").getPropertyValue("opacity"),
+      );
+      expect(Number(after)).toBeGreaterThan(0.3);
+      await page.waitForTimeout(2300);
+      const bright = await litOn(page);
+      expect(dim.brightest).toBeLessThan(bright.brightest);
+      expect(bright.lit).toBeGreaterThan(1000);
+      expect(await bars(page)).toEqual(lit);
+      expect(timeline.sections[firstLit]?.id).toBe("light");
+      await page.context().close();
+    },
+  );
+
+  test.concurrent("stays black where a run is left in the dark, until the next press", {
+    timeout: 60_000,
+  }, async () => {
+    const page = await openPage(stage.browser, stage.served.url);
+    await page.setViewportSize({ width: 480, height: 320 });
+    await openWorksheet(page, shortWorksheet);
+    await pressUpTo(page, timeline, darkOnes[0]?.id ?? "");
+    await page.waitForTimeout(400);
+    await page.getByRole("button", { name: "Leave the run" }).click();
+    await page.locator(".guided-tools").getByRole("button", { name: "Leave the run" }).click();
+    await page.locator(".guided").waitFor({ state: "detached" });
+    await page.waitForTimeout(600);
+    expect(await litOn(page)).toEqual(black);
+    await page.keyboard.press("Shift");
+    await page.waitForTimeout(2300);
+    expect((await litOn(page)).lit).toBeGreaterThan(1000);
+    await page.context().close();
+  });
+});
