@@ -195,6 +195,7 @@ export const worksheetSchema: GenericSchema<Worksheet> = fields("a worksheet", {
   agitation,
   clock,
   darkWait: optional(darkWait),
+  loading: optional(choice(["done"], "whether the film is in the closed tank already")),
   baths: optional(baths),
   mixing: optional(mixing),
   tempering: optional(tempering),

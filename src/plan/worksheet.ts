@@ -199,6 +199,8 @@ export interface Worksheet {
   };
   /** Waited in the dark before the film is taken out, to find light leaks; `"0:00"`: not at all; default 3:00. */
   readonly darkWait?: ClockTime;
+  /** `"done"`: the film is in the closed tank already, and no step in the dark is told. Trays and hangers have no lid. */
+  readonly loading?: "done";
   /** By bath id; naming one brings it in. */
   readonly baths?: { readonly [id: string]: BathWish };
   readonly mixing?: MixingWish;

@@ -35,6 +35,8 @@ export interface Outline {
   readonly before: readonly OutlineStep[];
   /** By kind of film, so that nobody is told about another's cassette. */
   readonly loading: { readonly [film in FilmKind]: readonly OutlineStep[] };
+  /** In place of all that is told before the baths, where the film is behind a locked lid already. */
+  readonly loaded: readonly OutlineStep[];
   /** From the loaded film to the first bath. */
   readonly closing: readonly OutlineStep[];
   /** Baths that run on in one section, since no one may wait between them. */

@@ -27,6 +27,10 @@ export function toldSteps(outline: Outline, worksheet: Worksheet): ToldSteps {
       })
       .map((step) => stepOf(step, film, wait));
 
+  const after = steps(outline.after, "fixed");
+  if (worksheet.loading === "done" && !open)
+    return { before: steps(outline.loaded, "tank"), after };
+
   const loading = filmKinds.flatMap((film) => {
     const alike = worksheet.films.filter(({ size }) => filmKind(size) === film);
     const count = alike.reduce((sum, each) => sum + each.count, 0);
@@ -41,7 +45,7 @@ export function toldSteps(outline: Outline, worksheet: Worksheet): ToldSteps {
       ...steps(outline.closing.slice(0, locked), "open"),
       ...steps(outline.closing.slice(locked), open ? "open" : "tank"),
     ]),
-    after: steps(outline.after, "fixed"),
+    after,
   };
 }
 

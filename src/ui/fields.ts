@@ -80,6 +80,7 @@ export const fieldKinds = {
   "clock.starts": "choice",
   "clock.ends": "choice",
   darkWait: "time",
+  loading: "choice",
   "baths.*.use": "use",
   "baths.*.time": "time",
   "baths.*.temperature": "temperature",

@@ -71,6 +71,7 @@ export function WorkOutPlace({ workOut, hearAPour, ByEar, Unsaid, WhoSpeaks }: W
             <Choice path="voice.detail" width="middling" />
             <Field path="voice.rate" />
             <Field path="darkWait" />
+            <Choice path="loading" width="middling" />
           </div>
           {WhoSpeaks && <WhoSpeaks />}
           {Unsaid && <Unsaid />}

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { openPage, openWorksheet, pressUpTo, shortWorksheet, timelineOf } from "./guided-run.ts";
+import { fromTheCassette, openPage, openWorksheet, pressUpTo, timelineOf } from "./guided-run.ts";
 import { setStage } from "./stage.ts";
 
 /** How many pixels of a screenshot are lit at all, and the brightest of them, from 0 to 255. */
@@ -65,7 +65,7 @@ const lightsOf = (page: Page) =>
 
 describe("The screen in the dark", () => {
   const stage = setStage();
-  const timeline = timelineOf(shortWorksheet);
+  const timeline = timelineOf(fromTheCassette);
   const darkOnes = timeline.sections.filter(({ dark }) => dark);
   const firstLit = timeline.sections.findIndex(
     ({ dark }, i) => !dark && timeline.sections[i - 1]?.dark,
@@ -83,7 +83,7 @@ describe("The screen in the dark", () => {
       await page.setViewportSize({ width: 480, height: 320 });
       await page.emulateMedia(media);
       const lit = await bars(page);
-      await openWorksheet(page, shortWorksheet);
+      await openWorksheet(page, fromTheCassette);
       await pressUpTo(page, timeline, darkOnes[0]?.id ?? "");
       for (const [i, { id }] of darkOnes.entries()) {
         // Whoever tries to make something of it shine: a ring, a mark, a pointer, another place.
@@ -140,7 +140,7 @@ describe("The screen in the dark", () => {
   }, async () => {
     const page = await openPage(stage.browser, stage.served.url);
     await page.setViewportSize({ width: 480, height: 320 });
-    await openWorksheet(page, shortWorksheet);
+    await openWorksheet(page, fromTheCassette);
     await pressUpTo(page, timeline, darkOnes[0]?.id ?? "");
     await page.waitForTimeout(400);
     await page.getByRole("button", { name: "Leave the run" }).click();

@@ -2,7 +2,7 @@
 // is gone through in seconds, since the page's clocks are put forward and its sound can be made to stand still.
 import type { Page } from "playwright-core";
 import { benchInCelsius } from "../plan/bench-worksheets.ts";
-import { openWorksheet, shortWorksheet } from "./guided-run.ts";
+import { fromTheCassette, openWorksheet } from "./guided-run.ts";
 
 /** To be called before the page is opened. */
 export async function takeClocks(page: Page): Promise<void> {
@@ -99,7 +99,7 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
   yield "the sheet for recording";
   await page.keyboard.press("Escape");
 
-  await openWorksheet(page, shortWorksheet);
+  await openWorksheet(page, fromTheCassette);
   await page.waitForTimeout(600);
   await go(page, "walk-through");
   yield "Walk through";

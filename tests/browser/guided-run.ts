@@ -1,13 +1,18 @@
 // A short development, run in a real page: the worksheet opened from a file, every step begun by a
 // key, what was played captured, and the timeline it should have followed.
-import { spawnSync } from "node:child_process";
 import type { Browser, Page } from "playwright-core";
+import { planOf } from "../../src/plan/plan.ts";
+import { readWorksheetText } from "../../src/plan/read-worksheet.ts";
+import { scriptIn } from "../../src/script/scripts.ts";
+import { lengthsOf } from "../../src/timeline/lengths.ts";
 import type { Timeline } from "../../src/timeline/score.ts";
+import { compile } from "../../src/timeline/timeline.ts";
+import { builtPack } from "../voice/built-pack.ts";
 import { captureSound } from "./capture.ts";
 import { withoutWorker } from "./stage.ts";
 
-/** The shortest development that has every kind of moment in it. */
-export const shortWorksheet = JSON.stringify({
+/** The shortest development that has every kind of moment in it, from film in its cassette. */
+export const fromTheCassette = JSON.stringify({
   tankside: 1,
   title: "Short strip",
   process: "bw-negative",
@@ -23,15 +28,19 @@ export const shortWorksheet = JSON.stringify({
   baths: { stop: { time: "0:15" } },
 });
 
-/** The timeline of the worksheet, from the command line: the same program by its other door. */
-export function timelineOf(worksheet: string): Timeline {
-  const { stdout, stderr, status } = spawnSync(
-    process.execPath,
-    ["--import", "tsx", "src/cli.ts", "timeline", "-"],
-    { input: worksheet, encoding: "utf8", maxBuffer: 2 ** 28 },
-  );
-  if (status !== 0) throw new Error(stderr);
-  return JSON.parse(stdout);
+/** The same of film that is in the tank already: few presses lead to its developer. */
+export const shortWorksheet = JSON.stringify({ ...JSON.parse(fromTheCassette), loading: "done" });
+
+const scripts = { en: await scriptIn("en"), de: await scriptIn("de") };
+
+/** The timeline of a worksheet, with the lengths of the sounds that the page plays. */
+export function timelineOf(text: string): Timeline {
+  const read = readWorksheetText(text);
+  if (read.kind === "faults") throw new Error("a worksheet of the tests is faulty");
+  const { worksheet } = read;
+  const language = worksheet.language === "de" ? "de" : "en";
+  const lengths = lengthsOf(builtPack(language).index, worksheet.voice?.rate ?? 1);
+  return compile(worksheet, planOf(worksheet), scripts[language], lengths);
 }
 
 /** @param prepare what else is to be known of the page from its beginning. */

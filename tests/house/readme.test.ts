@@ -1,6 +1,6 @@
-import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { tankside as run } from "../../src/command-line.ts";
 
 const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
 const blocks = [...readme.matchAll(/```(\w*)\n([\s\S]*?)```/g)].map(([, kind, text]) => ({
@@ -9,9 +9,7 @@ const blocks = [...readme.matchAll(/```(\w*)\n([\s\S]*?)```/g)].map(([, kind, te
 }));
 const example = "tests/golden/gullrock-inversion.json";
 
-function tankside(...args: readonly string[]) {
-  return spawnSync("node_modules/.bin/tsx", ["src/cli.ts", ...args], { encoding: "utf8" });
-}
+const tankside = (...args: readonly string[]) => run(args, () => "");
 
 describe("The README", () => {
   test("opens with the job in one paragraph, then two commands", () => {
@@ -22,14 +20,14 @@ describe("The README", () => {
     expect(scripts.start && scripts.test).toBeTruthy();
   });
 
-  test("prints the cue sheet that the command line prints", () => {
-    const { stdout } = tankside("sheet", example);
+  test("prints the cue sheet that the command line prints", async () => {
+    const { out } = await tankside("sheet", example);
     const sheets = blocks.filter(({ kind }) => kind === "");
     expect(sheets).toHaveLength(2);
-    for (const { text } of sheets) expect(stdout).toContain(text);
+    for (const { text } of sheets) expect(out).toContain(text);
   });
 
-  test("gives commands that work", () => {
+  test("gives commands that work", async () => {
     const commands = blocks
       .filter(({ kind }) => kind === "sh")
       .flatMap(({ text }) => [...text.matchAll(/^npm run --silent tankside -- (.*)$/gm)])
@@ -42,7 +40,7 @@ describe("The README", () => {
       "render",
     ]);
     for (const args of commands.filter(([name]) => name !== "render")) {
-      expect(tankside(...args).status).toBe(0);
+      expect((await tankside(...args)).status).toBe(0);
     }
   });
 

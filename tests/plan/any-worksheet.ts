@@ -154,6 +154,7 @@ export const anyWorksheet: fc.Arbitrary<Worksheet> = fc.record(
     language: fc.constantFrom("en", "en-GB", "de-AT", "zh-Hant-TW"),
     process: fc.constant("bw-negative"),
     darkWait: fc.constantFrom("0:00", "0:45", "3:00", "30:00"),
+    loading: fc.constant("done" as const),
     films: fc.array(
       fc.record(
         {

@@ -18,6 +18,7 @@ const sheet = (method: Method, ...films: Worksheet["films"]): Worksheet => ({
   films,
   tank: { ...gullrock.tank, method },
 });
+const anyUnloaded = anyWorksheet.filter(({ loading }) => loading === undefined);
 const darkIds = (worksheet: Worksheet) =>
   steps(worksheet)
     .filter(({ dark }) => dark)
@@ -65,7 +66,7 @@ describe("In the dark", () => {
 
   test("light comes back by two presses of the gate, or, in an open tray, once the film is fixed", () => {
     fc.assert(
-      fc.property(anyWorksheet, (worksheet) => {
+      fc.property(anyUnloaded, (worksheet) => {
         const all = steps(worksheet);
         const last = all.findLastIndex(({ dark }) => dark);
         const out = all.findIndex(({ id }) => id === "lights-out");
@@ -125,6 +126,30 @@ describe("Before the dark", () => {
       const gloves = all.findIndex(({ tells }) => tells.includes("caution.gloves"));
       expect(all[gloves + 1]?.stays.length).toBeGreaterThan(0);
     }
+  });
+});
+
+describe("Film that is in the closed tank already", () => {
+  test("is led to the first bath in the light: a short check, every caution, and no step of the dark", () => {
+    const all = steps({ ...gullrock, loading: "done" });
+    const before = all.slice(
+      0,
+      all.findIndex(({ stays }) => stays.length > 0),
+    );
+    expect(before.map(({ id }) => id)).toEqual(["quiet", "volume", "wet-side", "temper"]);
+    expect(all.filter(({ dark }) => dark)).toEqual([]);
+    expect(new Set(before.map(({ film }) => film))).toEqual(new Set(["tank"]));
+    const told = before.flatMap(({ tells }) => tells);
+    for (const caution of ["sheet", "glasses", "air", "floor", "glass", "mains", "gloves"])
+      expect(told).toContain(`caution.${caution}`);
+    // The baths are the same.
+    const baths = (of: typeof all) => of.filter(({ stays }) => stays.length > 0);
+    expect(baths(all)).toEqual(baths(steps(gullrock)));
+  });
+
+  test("is not to be had in a tray, which no lid closes", () => {
+    const inTray = { ...gullrock, tank: { ...gullrock.tank, method: "tray" as const } };
+    expect(steps({ ...inTray, loading: "done" })).toEqual(steps(inTray));
   });
 });
 

@@ -38,6 +38,21 @@ const wind = byTouch("wind", "load.wind", {
 });
 const others = byTouch("others", "load.others", { only: ["several"], jams: true });
 
+const wetSide = (also: readonly string[] = []): OutlineStep => ({
+  id: "wet-side",
+  tells: ["lay-out.vessels", ...cautions, ...also, "press.done"],
+  brief: ["lay-out.vessels", ...cautions, ...also],
+  dark: false,
+});
+const temper: OutlineStep = {
+  id: "temper",
+  tells: ["temper.read", "temper.same", "press.tempered"],
+  brief: ["temper.read", "temper.same"],
+  dark: false,
+};
+const quiet = point("quiet", "check.phone");
+const volume = point("volume", "check.volume");
+
 export const bwNegative: Outline = {
   before: [
     {
@@ -55,21 +70,11 @@ export const bwNegative: Outline = {
       dark: false,
     },
     { ...point("dry", "check.dry"), only: ["tank"] },
-    {
-      id: "wet-side",
-      tells: ["lay-out.vessels", ...cautions, "press.done"],
-      brief: ["lay-out.vessels", ...cautions],
-      dark: false,
-    },
-    {
-      id: "temper",
-      tells: ["temper.read", "temper.same", "press.tempered"],
-      brief: ["temper.read", "temper.same"],
-      dark: false,
-    },
-    point("quiet", "check.phone"),
+    wetSide(),
+    temper,
+    quiet,
     point("lamps", "dark.glow"),
-    point("volume", "check.volume"),
+    volume,
     point("screen", "check.screen", ["check.black"]),
     { id: "lights-out", tells: ["dark.lights", "press.dark"], dark: true },
     {
@@ -107,6 +112,7 @@ export const bwNegative: Outline = {
       byTouch("holders", "load.sheet.stack", { only: ["tray"], more: ["more.wet"] }),
     ],
   },
+  loaded: [quiet, volume, wetSide(["caution.mains", "caution.gloves"]), temper],
   closing: [
     byTouch("core", "close.core", {
       only: ["tank"],

@@ -74,6 +74,8 @@ export const benchMays: Mays = {
   "log10 of the first step's exposure in lux seconds":
     "log10 der Belichtung der ersten Stufe in Luxsekunden",
   "how the voice speaks": "wie die Stimme spricht",
+  '"done": whether the film is in the closed tank already':
+    '"done": ob der Film schon in der geschlossenen Dose ist',
   '"full", "brief" or "tones": how much is said':
     "„full“, „brief“ oder „tones“: wie viel gesagt wird",
   "the pace of speech, 1 as recorded": "das Sprechtempo, 1 wie aufgenommen",

@@ -151,6 +151,8 @@ export const mays: Mays = {
   "log10 of the first step's exposure in lux seconds":
     "log10 de la exposición del primer escalón en lux segundo",
   "how the voice speaks": "cómo habla la voz",
+  '"done": whether the film is in the closed tank already':
+    "«done»: si la película ya está en el tanque cerrado",
   '"full", "brief" or "tones": how much is said': "«full», «brief» o «tones»: cuánto se dice",
   "the pace of speech, 1 as recorded": "el ritmo de la voz; 1 es como se grabó",
   'a clock time such as "9:30" or "1:02:00"': "un tiempo de reloj como «9:30» o «1:02:00»",

@@ -79,6 +79,8 @@ const contrast: Mays = {
 
 const voice: Mays = {
   "how the voice speaks": "la façon dont la voix parle",
+  '"done": whether the film is in the closed tank already':
+    "« done » : si le film est déjà dans la cuve fermée",
   '"full", "brief" or "tones": how much is said':
     "« full », « brief » ou « tones » : ce qui est dit",
   "the pace of speech, 1 as recorded": "le débit de la voix, 1 comme à l’enregistrement",

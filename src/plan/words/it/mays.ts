@@ -154,6 +154,8 @@ export const mays: Mays = {
   "log10 of the first step's exposure in lux seconds":
     "il log10 dell’esposizione del primo gradino, in lux per secondo",
   "how the voice speaks": "come parla la voce",
+  '"done": whether the film is in the closed tank already':
+    '"done": se la pellicola è già nella tank chiusa',
   '"full", "brief" or "tones": how much is said': '"full", "brief" o "tones": quanto si dice',
   "the pace of speech, 1 as recorded": "il ritmo della voce, 1 come è registrata",
   'a clock time such as "9:30" or "1:02:00"': "un tempo come «9:30» o «1:02:00»",

@@ -74,6 +74,8 @@ export const benchMays: Mays = {
   "log10 of the first step's exposure in lux seconds":
     "log10 van de belichting van de eerste trap in luxseconden",
   "how the voice speaks": "hoe de stem spreekt",
+  '"done": whether the film is in the closed tank already':
+    '"done": of de film al in de gesloten tank zit',
   '"full", "brief" or "tones": how much is said':
     "“full”, “brief” of “tones”: hoeveel er gezegd wordt",
   "the pace of speech, 1 as recorded": "het spreektempo, 1 zoals opgenomen",

@@ -145,6 +145,8 @@ const asides: Mays = {
   "log10 of the first step's exposure in lux seconds":
     "o log10 da exposição do primeiro degrau, em lux-segundos",
   "how the voice speaks": "como fala a voz",
+  '"done": whether the film is in the closed tank already':
+    "«done»: se o filme já está no tanque fechado",
   '"full", "brief" or "tones": how much is said': "«full», «brief» ou «tones»: quanto se diz",
   "the pace of speech, 1 as recorded": "o ritmo da fala; 1 é como foi gravada",
 };

@@ -88,6 +88,7 @@ export const fields = {
     label: "Im Dunkeln warten",
     why: "Um nach Licht zu suchen, bevor der Film herauskommt. Leer heißt 3:00, wie üblich; bei 0:00 entfällt es. Augen brauchen eine halbe Stunde, bis sie alles sehen.",
   },
+  loading: { label: "Der Film" },
   "voice.detail": { label: "Wie viel gesagt wird" },
   "voice.rate": {
     label: "Tempo",

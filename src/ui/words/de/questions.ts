@@ -64,6 +64,10 @@ export const choices = {
   },
   "clock.starts": { "pour-in": "beim ersten Tropfen", full: "wenn die Dose voll ist" },
   "clock.ends": { "pour-out": "wenn das Ausgießen beginnt", empty: "wenn die Dose leer ist" },
+  loading: {
+    "": "wird eingelegt, Schritt für Schritt",
+    done: "ist schon in der geschlossenen Dose",
+  },
   "baths.*.afterwards": {
     "": "wie üblich",
     drain: "in den Ausguss",

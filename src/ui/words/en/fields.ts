@@ -82,6 +82,7 @@ export const fields = {
     label: "Wait in the dark",
     why: "To look for light before the film comes out. Empty means 3:00, as is common; 0:00 leaves it out. Eyes take half an hour to see it all.",
   },
+  loading: { label: "The film" },
   "voice.detail": { label: "How much is said" },
   "voice.rate": { label: "Pace", why: "1 is as recorded; 0.8 is slowest, 1.6 quickest." },
 };

@@ -64,6 +64,7 @@ export const choices = {
   },
   "clock.starts": { "pour-in": "with the first drop in", full: "when the tank is full" },
   "clock.ends": { "pour-out": "as pouring out begins", empty: "when the tank is empty" },
+  loading: { "": "to be loaded, step by step", done: "in the closed tank already" },
   "baths.*.afterwards": {
     "": "as it usually does",
     drain: "down the drain",

@@ -88,6 +88,7 @@ export const fields = {
     label: "Esperar a oscuras",
     why: "Para buscar luz antes de sacar la película. Vacío son 3:00, lo habitual; 0:00 lo omite. Los ojos tardan media hora en verlo todo.",
   },
+  loading: { label: "La película" },
   "voice.detail": { label: "Cuánto se dice" },
   "voice.rate": {
     label: "Ritmo",

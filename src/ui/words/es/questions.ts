@@ -64,6 +64,7 @@ export const choices = {
   },
   "clock.starts": { "pour-in": "con la primera gota", full: "con el tanque lleno" },
   "clock.ends": { "pour-out": "al empezar a vaciar", empty: "con el tanque vacío" },
+  loading: { "": "por cargar, paso a paso", done: "ya está en el tanque cerrado" },
   "baths.*.afterwards": {
     "": "adonde suele",
     drain: "al desagüe",

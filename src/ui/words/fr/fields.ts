@@ -89,6 +89,7 @@ export const fields = {
     label: "Attendre dans le noir",
     why: "Pour chercher la lumière avant de sortir le film. Vide vaut 3:00, l’usage courant ; 0:00 s’en passe. Il faut une demi-heure aux yeux pour tout voir.",
   },
+  loading: { label: "Le film" },
   "voice.detail": { label: "Ce qui est dit" },
   "voice.rate": {
     label: "Débit",

@@ -63,6 +63,7 @@ export const choices = {
   },
   "clock.starts": { "pour-in": "à la première goutte", full: "quand la cuve est pleine" },
   "clock.ends": { "pour-out": "quand on commence à vider", empty: "quand la cuve est vide" },
+  loading: { "": "à charger, pas à pas", done: "est déjà dans la cuve fermée" },
   "baths.*.afterwards": {
     "": "comme d’habitude",
     drain: "à l’évier",

@@ -89,6 +89,7 @@ export const fields = {
     label: "Attesa al buio",
     why: "Per cercare la luce prima di estrarre la pellicola. Vuoto vale 3:00, come d’uso; 0:00 la toglie. Agli occhi serve mezz’ora per vedere tutto.",
   },
+  loading: { label: "La pellicola" },
   "voice.detail": { label: "Quanto parla" },
   "voice.rate": {
     label: "Ritmo",

@@ -71,6 +71,7 @@ export const choices = {
     "pour-out": "quando cominci a svuotare",
     empty: "quando la tank è vuota",
   },
+  loading: { "": "da caricare, passo per passo", done: "è già nella tank chiusa" },
   "baths.*.afterwards": {
     "": "dove va di solito",
     drain: "nello scarico",

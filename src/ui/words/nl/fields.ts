@@ -88,6 +88,7 @@ export const fields = {
     label: "Wachten in het donker",
     why: "Om naar licht te zoeken voordat de film eruit komt. Leeg is 3:00, zoals gebruikelijk; 0:00 laat het weg. Ogen hebben een half uur nodig om alles te zien.",
   },
+  loading: { label: "De film" },
   "voice.detail": { label: "Hoeveel gezegd wordt" },
   "voice.rate": {
     label: "Tempo",

@@ -64,6 +64,7 @@ export const choices = {
   },
   "clock.starts": { "pour-in": "bij de eerste druppel", full: "als de tank vol is" },
   "clock.ends": { "pour-out": "als je begint uit te gieten", empty: "als de tank leeg is" },
+  loading: { "": "moet nog in de tank, stap voor stap", done: "zit al in de gesloten tank" },
   "baths.*.afterwards": {
     "": "zoals gewoonlijk",
     drain: "door de gootsteen",

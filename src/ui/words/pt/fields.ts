@@ -89,6 +89,7 @@ export const fields = {
     label: "Esperar às escuras",
     why: "Para procurar luz antes de tirar o filme. Vazio são 3:00, como é habitual; 0:00 deixa-o de fora. Os olhos levam meia hora a ver tudo.",
   },
+  loading: { label: "O filme" },
   "voice.detail": { label: "Quanto se diz" },
   "voice.rate": {
     label: "Ritmo",

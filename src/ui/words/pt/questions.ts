@@ -63,6 +63,7 @@ export const choices = {
   },
   "clock.starts": { "pour-in": "com a primeira gota a entrar", full: "com o tanque cheio" },
   "clock.ends": { "pour-out": "ao começar a despejar", empty: "com o tanque vazio" },
+  loading: { "": "por carregar, passo a passo", done: "já está no tanque fechado" },
   "baths.*.afterwards": {
     "": "para onde costuma ir",
     drain: "para o esgoto",
