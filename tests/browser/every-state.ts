@@ -125,10 +125,10 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
     await page.waitForTimeout(500);
   };
   const seen = () => page.locator(".guided").getAttribute("class");
-  for (let i = 0; (await seen()) !== "guided dark" && i < 9; i += 1) await next();
+  for (let i = 0; (await seen()) !== "guided dark" && i < 25; i += 1) await next();
   await page.locator(".guided.dark").waitFor();
   yield "a run in the dark";
-  for (let i = 0; (await page.locator(".guided-timed").count()) === 0 && i < 12; i += 1)
+  for (let i = 0; (await page.locator(".guided-timed").count()) === 0 && i < 30; i += 1)
     await next();
   await putForward(page, 20);
   await page.locator(".guided-timed").waitFor();
@@ -155,7 +155,7 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
   await go(page, "lights-out");
   await button(page, "Go on with it").click();
   await page.locator(".guided").waitFor();
-  for (let i = 0; (await page.locator(".guided-over").count()) === 0 && i < 30; i += 1) {
+  for (let i = 0; (await page.locator(".guided-over").count()) === 0 && i < 60; i += 1) {
     await putForward(page, 200);
     await page.keyboard.press("KeyX");
     await page.waitForTimeout(300);

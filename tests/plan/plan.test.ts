@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { planOf } from "../../src/plan/plan.ts";
+import { type Plan, planOf } from "../../src/plan/plan.ts";
 import type { Developer, Film, LeafletRow, Tank, Worksheet } from "../../src/plan/worksheet.ts";
 import { writeClockTime } from "../../src/units/clock-time.ts";
 import { fahrenheitFromCelsius } from "../../src/units/temperature.ts";
@@ -164,7 +164,7 @@ describe("every plan", () => {
           1,
         );
         expect(other.mix.stock / plan.mix.stock).toBeCloseTo(1, 9);
-        expect(other.warnings.map((it) => it.id)).toEqual(plan.warnings.map((it) => it.id));
+        expect(idsOf(other)).toEqual(idsOf(plan));
       }),
       { numRuns: 200 },
     );
@@ -183,6 +183,16 @@ describe("every plan", () => {
     );
   });
 });
+
+/**
+ * The warnings' ids. Readings that no one bath can have given are told as contradictory or as noisy by a fit that
+ * the last bit of a temperature may tip.
+ */
+function idsOf({ warnings }: Plan): readonly string[] {
+  return warnings.map(({ id }) =>
+    /^tempering-(contradictory|noisy)$/.test(id) ? "tempering-at-odds" : id,
+  );
+}
 
 /** Every quantity of a worksheet in the other unit: °C as °F, ml as US fl oz, and back. */
 function inOtherUnits(worksheet: Worksheet): Worksheet {
