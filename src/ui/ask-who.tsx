@@ -1,6 +1,7 @@
 // Who speaks the words of a run: asked in type, and by voice at a press, before the first one; what was answered
 // stands there ever after, and can be changed. No screen reader is looked for: nobody is told apart by it.
 import { useEffect, useRef, useState } from "preact/hooks";
+import { CHOOSING } from "../live/rest.ts";
 import type { VoiceSounds } from "../live/voice-sounds.ts";
 import { type WhoSpeaks, whoSpeaksIds } from "../voice/senses.ts";
 import { language, lateWords } from "./language.ts";
@@ -12,24 +13,32 @@ interface AskWhoProps {
   readonly sounds: VoiceSounds;
   /** Then keys are presses of the run. */
   readonly isRunOn: boolean;
+  readonly after: (ms: number, act: () => void) => () => void;
 }
 
-/** In this order asked: the number is the key. */
-const questions = ["who.ask", "who.program", "who.reader", "who.tones"] as const;
+/** In this order asked, each with what a press takes while it is told: the number is the key. */
+const questions = [
+  { key: "who.ask", offers: null },
+  { key: "who.program", offers: "program" },
+  { key: "who.reader", offers: "reader" },
+  { key: "who.tones", offers: "tones" },
+] as const satisfies readonly { readonly key: string; readonly offers: WhoSpeaks | null }[];
 
-export function AskWho({ senses, sounds, isRunOn }: AskWhoProps) {
+export function AskWho({ senses, sounds, isRunOn, after }: AskWhoProps) {
   const { speaks } = senses.now.value;
   const [asking, setAsking] = useState(speaks === null);
   const [told, setTold] = useState<"nothing" | "not-heard" | "not-kept">("nothing");
-  const change = useRef<HTMLButtonElement>(null);
+  const answered = useRef<HTMLParagraphElement>(null);
   const hear = useRef<HTMLButtonElement>(null);
   /** Where the hand was goes away with the question, so it is led on; not as the place opens. */
   const turned = useRef(false);
   const playing = useRef(0);
+  const offered = useRef<WhoSpeaks | null>(null);
   const words = lateWords.value.senses;
 
   function hush(): void {
     playing.current += 1;
+    offered.current = null;
     sounds.hush();
   }
   useEffect(() => hush, [sounds]);
@@ -48,9 +57,13 @@ export function AskWho({ senses, sounds, isRunOn }: AskWhoProps) {
     const spoken = language.value;
     try {
       const script = await sounds.script(spoken);
-      for (const text of questions.flatMap((key) => script.say(key, "full"))) {
-        if (mine !== playing.current) return;
-        await sounds.say(text, spoken);
+      for (const { key, offers } of questions) {
+        for (const text of script.say(key, "full")) {
+          if (mine !== playing.current) return;
+          offered.current = offers;
+          await sounds.say(text, spoken);
+        }
+        if (offers !== null) await new Promise<void>((over) => after(CHOOSING * 1000, over));
       }
     } catch {
       if (mine === playing.current) setTold("not-heard");
@@ -58,7 +71,7 @@ export function AskWho({ senses, sounds, isRunOn }: AskWhoProps) {
   }
 
   useEffect(() => {
-    if (turned.current) (asking ? hear : change).current?.focus();
+    if (turned.current) (asking ? hear : answered).current?.focus();
   }, [asking]);
 
   useEffect(() => {
@@ -81,7 +94,15 @@ export function AskWho({ senses, sounds, isRunOn }: AskWhoProps) {
       <h2>{words.title}</h2>
       {asking ? (
         <>
-          <button type="button" ref={hear} onClick={() => void ask()}>
+          <button
+            type="button"
+            ref={hear}
+            data-enter
+            onClick={() => {
+              if (offered.current === null) void ask();
+              else answer(offered.current);
+            }}
+          >
             {words.hear}
           </button>{" "}
           <span class="hint">{words.hearHint}</span>
@@ -98,11 +119,10 @@ export function AskWho({ senses, sounds, isRunOn }: AskWhoProps) {
           <p class="hint">{words.why}</p>
         </>
       ) : (
-        <p>
+        <p ref={answered} tabIndex={-1}>
           {words.names[speaks ?? "program"]}.{" "}
           <button
             type="button"
-            ref={change}
             onClick={() => {
               turned.current = true;
               setAsking(true);

@@ -27,7 +27,7 @@ export function byEarWith(ports: ByEarPorts): ComponentType {
     }
     return (
       <div class="by-ear">
-        <button type="button" onClick={open}>
+        <button type="button" data-enter aria-keyshortcuts="Enter" onClick={open}>
           {lateWords.value.byEar.open}
         </button>
         <p role="status">{script === "lost" && lateWords.value.byEar.notHeard}</p>

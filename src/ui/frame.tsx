@@ -5,6 +5,7 @@ import type { ComponentType } from "preact";
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { LanguageStore } from "../logbook/language-store.ts";
 import { directionOf } from "./direction.ts";
+import { followEnter } from "./enter-key.ts";
 import { language, words } from "./language.ts";
 import { LanguageChoice } from "./language-choice.tsx";
 import { Mark } from "./mark.tsx";
@@ -40,6 +41,7 @@ export function Frame(props: FrameProps) {
     if (arrived.current !== here) heading.current?.focus();
     arrived.current = here;
   }, [here, title]);
+  useEffect(followEnter, []);
   const spoken = language.value;
   useLayoutEffect(() => {
     document.documentElement.lang = spoken;

@@ -110,7 +110,7 @@ function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
 
   return (
     <div class="before-run">
-      <AskWho senses={senses} sounds={sounds} isRunOn={run !== undefined} />
+      <AskWho senses={senses} sounds={sounds} isRunOn={run !== undefined} after={after} />
       <section aria-label={lateWords.value.beforeRun.ahead}>
         <p class="lead">
           {lateWords.value.beforeRun.develop(
@@ -151,6 +151,7 @@ function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
         type="button"
         class={heard === "yes" ? "first" : "first second"}
         disabled={held}
+        data-enter
         onClick={begin}
       >
         {beginning === "now" ? lateWords.value.beforeRun.fetching : beginWords.begin}

@@ -82,7 +82,7 @@ export function RunView({ session, ports }: Props) {
       {!dark && <Told session={session} />}
       {screen.kind === "over" && (
         <p class="guided-over">
-          <button type="button" onClick={ports.toWriteUp}>
+          <button type="button" ref={whenOver} onClick={ports.toWriteUp}>
             {rehearses ? lateWords.value.rehearse.back : lateWords.value.duringRun.toWriteUp}
           </button>
         </p>
@@ -93,6 +93,9 @@ export function RunView({ session, ports }: Props) {
     </div>
   );
 }
+
+/** Nothing is left to press for but this: the hand is led to it. */
+const whenOver = (button: HTMLButtonElement | null) => button?.focus();
 
 /** Where nothing can be heard, the screen says so, and what the clock says: it goes on. */
 function Silent({ screen }: { readonly screen: RunScreen }) {

@@ -31,8 +31,19 @@ function asked(more: Partial<Senses> = {}, keeps = true, isRunOn = false) {
       over();
     },
   };
-  render(<AskWho senses={senses} sounds={sounds} isRunOn={isRunOn} />);
-  return { senses, said, hushed: () => hushed, next: () => act(async () => over()) };
+  let paused = () => {};
+  const after = (_: number, act: () => void) => {
+    paused = act;
+    return () => {};
+  };
+  render(<AskWho senses={senses} sounds={sounds} isRunOn={isRunOn} after={after} />);
+  return {
+    senses,
+    said,
+    hushed: () => hushed,
+    next: () => act(async () => over()),
+    passes: () => act(async () => paused()),
+  };
 }
 
 const press = (key: string, on: Element = document.body) =>
@@ -65,10 +76,27 @@ describe("Who speaks", () => {
     const it = asked();
     await press(key);
     expect(it.senses.now.value.speaks).toBe(speaks);
-    expect(document.activeElement?.textContent).toBe(words.change);
-    await act(async () => (document.activeElement as HTMLElement).click());
+    expect(document.activeElement?.textContent).toMatch(words.names[speaks]);
+    await act(async () => screen.getByRole("button", { name: words.change }).click());
     await act(async () => screen.getByRole("button", { name: `3 ${words.names.tones}` }).click());
     expect(it.senses.now.value.speaks).toBe("tones");
+  });
+
+  test("is answered by one key alone: the first button takes what is being told, and in the pause behind it", async () => {
+    const it = asked();
+    const [first] = screen.getAllByRole("button");
+    await act(async () => first?.click());
+    await it.next();
+    await it.next();
+    await it.next();
+    expect(it.said.at(-1)).toBe("press one.");
+    await it.passes();
+    expect(it.said.at(-1)).toBe("For your screen reader,");
+    await it.next();
+    await it.next();
+    await act(async () => first?.click());
+    expect(it.senses.now.value.speaks).toBe("reader");
+    expect(it.said).toHaveLength(5);
   });
 
   test("takes no key that is typed into a field, held with another, or a press of the run", async () => {
