@@ -28,7 +28,7 @@ export function AskWho({ senses, sounds, isRunOn, after }: AskWhoProps) {
   const { speaks } = senses.now.value;
   const [asking, setAsking] = useState(speaks === null);
   const [told, setTold] = useState<"nothing" | "not-heard" | "not-kept">("nothing");
-  const answered = useRef<HTMLParagraphElement>(null);
+  const answered = useRef<HTMLElement>(null);
   const hear = useRef<HTMLButtonElement>(null);
   /** Where the hand was goes away with the question, so it is led on; not as the place opens. */
   const turned = useRef(false);
@@ -119,7 +119,7 @@ export function AskWho({ senses, sounds, isRunOn, after }: AskWhoProps) {
           <p class="hint">{words.why}</p>
         </>
       ) : (
-        <p ref={answered} tabIndex={-1}>
+        <section ref={answered} aria-label={words.names[speaks ?? "program"]} tabIndex={-1}>
           {words.names[speaks ?? "program"]}.{" "}
           <button
             type="button"
@@ -130,7 +130,7 @@ export function AskWho({ senses, sounds, isRunOn, after }: AskWhoProps) {
           >
             {words.change}
           </button>
-        </p>
+        </section>
       )}
       <p role="status">
         {told === "not-heard" && words.notHeard}

@@ -35,7 +35,7 @@ export async function takeClocks(page: Page): Promise<void> {
   });
 }
 
-async function putForward(page: Page, seconds: number): Promise<void> {
+export async function putForward(page: Page, seconds: number): Promise<void> {
   await page.evaluate((ms) => {
     localStorage.setItem(
       "clocks-ahead",
