@@ -88,12 +88,12 @@ export const momentary = (samples: Float32Array, rate: number): number =>
 const oversampling = 4;
 const halfTaps = 12;
 
-/** Windowed sinc, four phases: what the waveform does between its samples. */
-const phases: readonly Float64Array[] = Array.from({ length: oversampling }, (_, phase) =>
+/** Windowed sinc, the three phases between a sample and the next: what the waveform does there. */
+const phases: readonly Float64Array[] = Array.from({ length: oversampling - 1 }, (_, phase) =>
   Float64Array.from({ length: 2 * halfTaps }, (_, tap) => {
-    const x = tap - halfTaps + 1 - phase / oversampling;
+    const x = tap - halfTaps + 1 - (phase + 1) / oversampling;
     const window = 0.5 + 0.5 * Math.cos((Math.PI * x) / halfTaps);
-    return x === 0 ? 1 : (window * Math.sin(Math.PI * x)) / (Math.PI * x);
+    return (window * Math.sin(Math.PI * x)) / (Math.PI * x);
   }),
 );
 
@@ -104,10 +104,12 @@ const worthLooking = 0.5;
 export const truePeak = (samples: Float32Array): number => {
   const sampled = samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
   let highest = sampled;
+  let looked = -2;
   for (let i = 0; i < samples.length; i++) {
     if (Math.abs(samples[i] ?? 0) < worthLooking * sampled) continue;
     // Both sides of the sample: the peak may lie before it or after.
-    for (let at = i - 1; at <= i; at++) {
+    for (let at = Math.max(i - 1, looked + 1); at <= i; at++) {
+      looked = at;
       for (const taps of phases) {
         let sum = 0;
         for (let tap = 0; tap < taps.length; tap++)

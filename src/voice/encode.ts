@@ -10,9 +10,26 @@ const frameLength = 0.06;
 const lookahead = 0.0065;
 
 /** libopus's own numbers (opus_defines.h). */
-const control = { complexity: 4010, bandwidth: 4008, signal: 4024 };
+const control = { complexity: 4010, bandwidth: 4008, signal: 4024, reset: 4028 };
 const wideband = 1103;
 const voice = 3001;
+
+/** Opened once for each rate: a clip begins from a fresh state, and only that. */
+const encoders = new Map<CodedRate, OpusScript>();
+
+function encoderAt(sampleRate: CodedRate): OpusScript {
+  const known = encoders.get(sampleRate);
+  if (known !== undefined) {
+    known.encoderCTL(control.reset, 0);
+    return known;
+  }
+  const encoder = new OpusScript(sampleRate, 1, OpusScript.Application.VOIP);
+  encoder.setBitrate(bitrate);
+  encoder.encoderCTL(control.bandwidth, wideband);
+  encoder.encoderCTL(control.signal, voice);
+  encoders.set(sampleRate, encoder);
+  return encoder;
+}
 
 /**
  * Packets that decode to the clip, `preSkip` samples late, and some silence.
@@ -24,11 +41,8 @@ export const encode = (
   pains: number,
 ): readonly Uint8Array[] => {
   const frame = frameLength * sampleRate;
-  const encoder = new OpusScript(sampleRate, 1, OpusScript.Application.VOIP);
-  encoder.setBitrate(bitrate);
+  const encoder = encoderAt(sampleRate);
   encoder.encoderCTL(control.complexity, pains);
-  encoder.encoderCTL(control.bandwidth, wideband);
-  encoder.encoderCTL(control.signal, voice);
   const packets: Uint8Array[] = [];
   for (let from = 0; from < samples.length + lookahead * sampleRate; from += frame) {
     const pcm = new Int16Array(frame);
@@ -36,6 +50,5 @@ export const encode = (
       pcm[i] = Math.round(32767 * Math.max(-1, Math.min(1, samples[from + i] ?? 0)));
     packets.push(new Uint8Array(encoder.encode(Buffer.from(pcm.buffer), frame)));
   }
-  encoder.delete();
   return packets;
 };
