@@ -72,7 +72,6 @@ export const anyWorksheet: fc.Arbitrary<Worksheet> = fc
     tankside: fc.constant(1 as const),
     process: fc.constant("bw-negative"),
     darkWait: optional(clockTime(0, 1800)),
-    loading: optional(fc.constant("done" as const)),
     films: fc.array(
       fc.record({
         label: fc.constantFrom("Gullrock 125", "Foghorn 400"),

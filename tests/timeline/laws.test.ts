@@ -15,6 +15,15 @@ describe("The laws of a timeline", () => {
     );
   });
 
+  test("hold where the film is in its tank already", () => {
+    fc.assert(
+      fc.property(anyWorksheet, (worksheet) => {
+        expect(brokenLaws(compiled({ ...worksheet, loading: "done" }))).toEqual([]);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
   test("hold whether the voice is slow or quick", () => {
     fc.assert(
       fc.property(
