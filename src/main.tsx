@@ -13,6 +13,7 @@ import { speakerStore } from "./logbook/speaker-store.ts";
 import { tankStore } from "./logbook/tank-store.ts";
 import { voiceStore } from "./logbook/voice-store.ts";
 import { worksheetStore } from "./logbook/worksheet-store.ts";
+import { shelfHere } from "./main-shelf.tsx";
 import type { Worksheet } from "./plan/worksheet.ts";
 import { followDark, isBlack, lightByPress } from "./ui/black.ts";
 import { chooseFile, saveFile } from "./ui/files.ts";
@@ -43,6 +44,7 @@ void begin();
 /** A function, so that the script itself waits for nothing: what is fetched meanwhile may import from it. */
 async function begin(): Promise<void> {
   const store = runStore();
+  const bottles = shelfHere(store);
   const speakers = openSpeakers(
     voiceStore(),
     speakerStore(() => localStorage),
@@ -77,7 +79,11 @@ async function begin(): Promise<void> {
     opened ??= Promise.all([import("./live/browser-runs.ts"), import("./ui/record-of.ts")]).then(
       ([{ browserRuns }, { recordOf }]) =>
         browserRuns({
-          told: (session, ended) => void store.keep(recordOf(session, ended)),
+          told(session, ended) {
+            const record = recordOf(session, ended);
+            void store.keep(record);
+            if (ended !== null) bottles.drawnBy(record);
+          },
           speakerOf: speakers.speaker,
           senses: () => senses.now.value,
           pocketTrack: () => import("./track/pocket-track.ts"),
@@ -98,6 +104,7 @@ async function begin(): Promise<void> {
   const workOut = await openWorkOut({
     store: worksheetStore(),
     tanks: tankStore(),
+    bottles: bottles.shelf,
     asides: async () => (await withLateWords(import("./plan/asides.ts"))).asidesIn,
     saveFile,
     now: () => Date.now(),
@@ -236,7 +243,8 @@ async function begin(): Promise<void> {
         },
         "write-up": async () => {
           const { writeUpWith } = await withLateWords(import("./ui/write-up.tsx"));
-          return writeUpWith({ store, keeping: await keeping(), saveFile, useWorksheet, after });
+          const [kept, { Shelf }] = [await keeping(), bottles];
+          return writeUpWith({ store, keeping: kept, saveFile, useWorksheet, after, Shelf });
         },
       }}
     />,

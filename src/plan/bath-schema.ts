@@ -14,6 +14,7 @@ import {
   choice,
   clockTime,
   fields,
+  label,
   list,
   number,
   temperature,
@@ -46,6 +47,8 @@ export const kept = optional(
   volume(1, 1_000_000, "how much of it there is, if not the tank's volume"),
 );
 
+export const bottle = optional(label("the bottle on the shelf that it is poured from"));
+
 const commonWishes = {
   temperature: optional(bathTemperature("the bath's temperature")),
   agitation: optional(agitation),
@@ -65,6 +68,7 @@ const chemicalWishes = {
   filmsPerLitre,
   filmsBefore: optional(number(0, 10_000, "films of 80 sq in that it has served before this one")),
   kept,
+  bottle,
 };
 
 const chemicalWish = fields("what this bath shall be", chemicalWishes);

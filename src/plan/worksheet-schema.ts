@@ -24,7 +24,7 @@ import {
 } from "../units/clock-time.ts";
 import { filmSizeMay, filmSizePattern, readFilmSize } from "../units/film-size.ts";
 import { dilutionMay, dilutionPattern, readDilution } from "../units/parts.ts";
-import { agitation, baths, bathTemperature, filmsPerLitre, kept } from "./bath-schema.ts";
+import { agitation, baths, bathTemperature, bottle, filmsPerLitre, kept } from "./bath-schema.ts";
 import { darkWaitMay, readDarkWait } from "./dark-wait.ts";
 import {
   choice,
@@ -99,6 +99,7 @@ const developer = fields("the developer", {
   filmsPerLitre,
   kept,
   replenishPerFilm: optional(volume(0.1, 100_000, "replenisher due for each film of 80 sq in")),
+  bottle,
 });
 
 const tries = (of: string) =>

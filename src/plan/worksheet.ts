@@ -73,6 +73,8 @@ export interface Developer {
   readonly kept?: Volume;
   /** Replenisher due for each film of 80 sq in. */
   readonly replenishPerFilm?: Volume;
+  /** The name of the bottle on the shelf that it is poured from. */
+  readonly bottle?: string;
 }
 
 /** The tank's own times as measured by pressing along, seconds, one entry a try. */
@@ -129,6 +131,8 @@ export interface BathWish {
   readonly filmsBefore?: number;
   /** How much of the bath there is; default the tank's volume. */
   readonly kept?: Volume;
+  /** The name of the bottle on the shelf that it is poured from. */
+  readonly bottle?: string;
 }
 
 export interface Clearing {

@@ -178,7 +178,8 @@ function vesselOf(bath: string, plan: Plan, outline: Outline): string {
   return String(row.findIndex((other) => other.id === bath) + 1);
 }
 
-function afterwardsOf(bath: string, worksheet: Worksheet): Afterwards {
+/** What becomes of a bath once it is poured out. */
+export function afterwardsOf(bath: string, worksheet: Worksheet): Afterwards {
   const asked = worksheet.baths?.[bath]?.afterwards;
   if (asked !== undefined) return asked;
   const fate: Fate =

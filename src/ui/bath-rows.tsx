@@ -7,9 +7,12 @@ import { bathInUse } from "./candidate.ts";
 import { Choice, Field } from "./field.tsx";
 import { bathName } from "./field-names.ts";
 import { agitationParts } from "./fields.ts";
-import { words } from "./language.ts";
+import { withLateWords, words } from "./language.ts";
+import { late } from "./late.tsx";
 import { More } from "./more.tsx";
 import { useWorkOut } from "./work-out-context.ts";
+
+const BottleFor = late(async () => (await withLateWords(import("./bottle-for.tsx"))).BottleFor);
 
 export function BathRows() {
   const workOut = useWorkOut();
@@ -87,6 +90,7 @@ function BathRow({ bath }: { readonly bath: BathFacts }) {
             </More>
           )}
         </div>
+        {used && !bath.water && <BottleFor bath={bath.id} />}
       </fieldset>
     </li>
   );

@@ -9,6 +9,7 @@ import { Question } from "./question.tsx";
 import { Rows } from "./rows.tsx";
 import { useWorkOut } from "./work-out-context.ts";
 
+const BottleFor = late(async () => (await withLateWords(import("./bottle-for.tsx"))).BottleFor);
 const PasteLeaflet = late(async () => (await import("./paste-leaflet.tsx")).PasteLeaflet);
 const LeafletPicture = late(
   async () => (await withLateWords(import("./drawings.tsx"))).LeafletPicture,
@@ -26,6 +27,7 @@ export function LeafletQuestion() {
         <Field path="developer.label" width="middling" />
         <Field path="developer.dilution" />
       </div>
+      <BottleFor bath="developer" />
       <Rows list="developer.leaflet">
         {(row) => (
           <>

@@ -16,6 +16,7 @@ import type { RowList } from "./fields.ts";
 import { asideWords, language, words } from "./language.ts";
 import type { PlaceProps } from "./place.ts";
 import { inLanguage, sheetLanguage } from "./sheet-language.ts";
+import type { Shelf } from "./shelf-state.ts";
 import { type Says, type TankShelf, tankShelf } from "./tank-shelf.ts";
 import { type DraftReading, readDraft, typedInto } from "./work-out-model.ts";
 import { fileName, textOfFile } from "./worksheet-file.ts";
@@ -27,6 +28,8 @@ type AsidesIn = (words: AsideWords) => readonly Aside[];
 export interface Ports {
   readonly store: WorksheetStore;
   readonly tanks: TankStore;
+  /** Fetches the shelf of bottles, and the late words with it. */
+  readonly bottles: () => Promise<Shelf>;
   /** Fetches the arithmetic of the questions beside the development, and the late words with it. */
   readonly asides: () => Promise<AsidesIn>;
   /** Offers a text to the person as a file. */
@@ -53,6 +56,7 @@ export interface WorkOut extends PlaceProps {
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
   readonly shelf: TankShelf;
+  bottles(): Promise<Shelf>;
   type(path: string, text: string): void;
   /** The person has gone on to something else. */
   leave(): void;
@@ -191,6 +195,7 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
     canUndo: computed(() => past.value.length > 0),
     canRedo: computed(() => future.value.length > 0),
     shelf: tankShelf(ports.tanks, { draft, put, tell }),
+    bottles: ports.bottles,
     type(path, text) {
       // A fault already shown is not hidden again while it is being mended.
       if (!(path in reading.value.faults) || typing.value === path) {

@@ -1,5 +1,7 @@
 // What is known of a run without anyone writing it: the films, the bath, the end, and every press.
+import { bottledBaths, bottleNamed } from "../logbook/draws.ts";
 import type { RunRecord } from "../logbook/run-record.ts";
+import { bathName } from "./field-names.ts";
 import { lateWords } from "./language.ts";
 import {
   developerLine,
@@ -15,6 +17,7 @@ export function Facts({ run }: { readonly run: RunRecord }) {
   const facts: readonly (readonly [string, readonly string[]])[] = [
     [lateWords.value.write.films, filmLines(run)],
     [lateWords.value.write.developer, [developerLine(run)]],
+    ...bottleLines(run),
     [lateWords.value.write.developed, [developmentLine(run)]],
     [lateWords.value.write.ended, [endingLine(run)]],
     ...(otherwise.length === 0 ? [] : [[lateWords.value.otherwise.title, otherwise] as const]),
@@ -31,6 +34,14 @@ export function Facts({ run }: { readonly run: RunRecord }) {
       ))}
     </dl>
   );
+}
+
+/** The bottles that it was poured from, a line each; nothing where there were none. */
+function bottleLines({ worksheet }: RunRecord): readonly (readonly [string, readonly string[]])[] {
+  const lines = bottledBaths(worksheet).map(
+    (bath) => `${bathName(bath)}: ${bottleNamed(worksheet, bath)}`,
+  );
+  return lines.length === 0 ? [] : [[lateWords.value.shelf.poursFrom, lines]];
 }
 
 export function Presses({ run }: { readonly run: RunRecord }) {

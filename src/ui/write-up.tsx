@@ -1,7 +1,7 @@
 // Write up: the runs that were kept, newest first, with room for what came of each. Nothing is decided
 // here: the acts stand in write-up-state.ts, what is said of a run in write-up-model.ts.
 import type { ComponentType } from "preact";
-import { useEffect, useLayoutEffect, useMemo, useRef } from "preact/hooks";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Keeping } from "../logbook/keeping.ts";
 import type { RunRecord } from "../logbook/run-record.ts";
 import { KeptHere } from "./kept-here.tsx";
@@ -15,6 +15,8 @@ import { lateWords } from "./language.ts";
 
 interface WriteUpPlacePorts extends WriteUpPorts {
   readonly keeping: Keeping;
+  /** The shelf of bottles, fetched when its fold is opened. */
+  readonly Shelf: ComponentType;
 }
 
 export function writeUpWith(ports: WriteUpPlacePorts): ComponentType<PlaceProps> {
@@ -27,6 +29,7 @@ export function writeUpWith(ports: WriteUpPlacePorts): ComponentType<PlaceProps>
     return (
       <>
         <p>{lateWords.value.write.lead}</p>
+        <ShelfFold Shelf={ports.Shelf} />
         {found.kind === "refused" && <p class="not-kept">{lateWords.value.write.refused}</p>}
         {found.kind === "found" && found.onlyHere.length > 0 && (
           <p class="not-kept">{lateWords.value.write.onlyHere(found.onlyHere.length)}</p>
@@ -55,6 +58,16 @@ export function writeUpWith(ports: WriteUpPlacePorts): ComponentType<PlaceProps>
       </>
     );
   };
+}
+
+function ShelfFold({ Shelf }: Pick<WriteUpPlacePorts, "Shelf">) {
+  const [opened, setOpened] = useState(false);
+  return (
+    <details class="more shelf" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
+      <summary>{lateWords.value.shelf.title}</summary>
+      {opened && <Shelf />}
+    </details>
+  );
 }
 
 /** When the place is left, and when the page is. */

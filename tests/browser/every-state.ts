@@ -152,6 +152,10 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
   await go(page, "write-up");
   await unfold(page);
   yield "Write up";
+  for (const name of [/^Put Gullrock/, /^Fill in Gullrock/, /^Clearing test/, /^Add a bottle/])
+    await button(page, name).first().click();
+  await unfold(page);
+  yield "the shelf of bottles";
   await go(page, "lights-out");
   await button(page, "Go on with it").click();
   await page.locator(".guided").waitFor();

@@ -118,7 +118,9 @@ const wish = {
   afterwards: fc.constantFrom("drain", "waste", "return"),
 };
 const timed = { ...wish, time: clockTime, skip: fc.boolean() };
-const chemical = fc.tuple(some(timed), capacity).map(([wishes, of]) => ({ ...wishes, ...of }));
+const chemical = fc
+  .tuple(some({ ...timed, bottle: label }), capacity)
+  .map(([wishes, of]) => ({ ...wishes, ...of }));
 
 const exchange = fc.record(
   { carryOver: fc.constantFrom({ ml: 20 }, { flOz: 1 }), thiosulfate: real(1, 1000) },
@@ -183,6 +185,7 @@ export const anyWorksheet: fc.Arbitrary<Worksheet> = fc.record(
         readings,
         filmsPerLitre: real(0.01, 10_000),
         replenishPerFilm: fc.constantFrom({ ml: 20 }, { flOz: 0.75 }),
+        bottle: label,
       },
       { requiredKeys: ["label", "leaflet", "temperature"] },
     ),

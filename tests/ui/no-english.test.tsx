@@ -20,6 +20,8 @@ import { lightsOutWith } from "../../src/ui/lights-out.tsx";
 import { newsWith } from "../../src/ui/news.tsx";
 import type { PlaceId, PlaceProps } from "../../src/ui/place.ts";
 import { PressAlong } from "../../src/ui/press-along.tsx";
+import { shelfWith } from "../../src/ui/shelf.tsx";
+import { dayText } from "../../src/ui/shelf-model.ts";
 import { Sink } from "../../src/ui/sink.tsx";
 import { TapAlong } from "../../src/ui/tap-along.tsx";
 import { walkThroughWith } from "../../src/ui/walk-through.tsx";
@@ -34,6 +36,7 @@ import { checkByHand } from "./check-by-hand.ts";
 import { markedCatalogue, textsIn, unmarked } from "./marked-words.ts";
 import { keepingThat, world } from "./ports.ts";
 import { emptyHands, sessionOf, silentRuns, walkThroughPorts } from "./run-stand-ins.ts";
+import { roomByHand, shelfByHand } from "./shelf-by-hand.ts";
 import "./late-words.ts";
 
 beforeAll(async () => {
@@ -304,6 +307,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
         saveFile() {},
         useWorksheet() {},
         keeping: keepingThat("may be cleared"),
+        Shelf: () => null,
         after: () => () => {},
         store: {
           all: async () =>
@@ -329,6 +333,38 @@ describe("in a language of marks, no place shows a word of its own", () => {
     cleanup();
     await shownIn(placeFor("refused", []), null);
     expectMarked([], 2);
+  });
+
+  test("the shelf of bottles, its forms, its labels and the room's lists", async () => {
+    const { shelf, newId } = shelfByHand();
+    const Shelf = shelfWith({ shelf, newId, room: roomByHand(), print() {} });
+    render(<Shelf />);
+    await settled();
+    expectMarked([], 15);
+    const press = (name: RegExp) =>
+      act(async () => {
+        fireEvent.click(screen.getAllByRole("button", { name })[0] as HTMLElement);
+        await new Promise((resolve) => setTimeout(resolve, 5));
+      });
+    await press(/Put Gullrock Light/);
+    await press(/Fill in Gullrock Light/);
+    const days = shelf.bottles.value.flatMap(({ entries }) => entries.map(({ on }) => dayText(on)));
+    const due = shelf.states.value.flatMap((it) => (it.due ? [dayText(it.due.on)] : []));
+    const own = [...days, ...due, dayText(shelf.today()), "E. M.", "Gullrock 125", "135-36"];
+    expectMarked(own, 60);
+    for (const name of [/Add a bottle/, /^‹Films through/, /^‹Clearing test/, /^‹Some poured/]) {
+      await press(name);
+      const form = document.querySelector("form") as HTMLFormElement;
+      await act(async () => {
+        fireEvent.submit(form);
+      });
+      expectMarked(own, 60);
+    }
+    for (const name of [/^‹Delete/, /^‹Print 2/, /Print the lists/, /Write this list/]) {
+      await press(name);
+      expectMarked(own, 50);
+    }
+    window.dispatchEvent(new Event("afterprint"));
   });
 
   test("a newer version, the offer to install, and what is kept", async () => {

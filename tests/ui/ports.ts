@@ -5,6 +5,7 @@ import type { KeptTank } from "../../src/logbook/tank-store.ts";
 import type { Found, KeptTexts } from "../../src/logbook/worksheet-store.ts";
 import { asidesIn } from "../../src/plan/asides.ts";
 import type { Ports } from "../../src/ui/work-out-state.ts";
+import { shelfByHand } from "./shelf-by-hand.ts";
 import "./late-words.ts";
 
 interface World {
@@ -43,6 +44,7 @@ export function world(found: Found = { kind: "nothing" }, willKeep = true): Worl
           return true;
         },
       },
+      bottles: async () => shelfByHand().shelf,
       asides: async () => asidesIn,
       // Noon of a day like any other, by whatever clock the machine keeps.
       now: () => new Date(2026, 4, 14, 12).getTime() + now,

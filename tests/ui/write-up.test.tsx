@@ -7,6 +7,7 @@ import type { FoundRuns } from "../../src/logbook/run-store.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { demos } from "../../src/ui/demo.ts";
 import { negatives as said } from "../../src/ui/words/en/negatives.ts";
+import { shelf as shelfWords } from "../../src/ui/words/en/shelf.ts";
 import { steps as stepWords, write as writeWords } from "../../src/ui/words/en/write.ts";
 import { writeUpWith } from "../../src/ui/write-up.tsx";
 import { dayAndTime, pressLines } from "../../src/ui/write-up-model.ts";
@@ -60,6 +61,7 @@ function world({ found, notes = true, removing = true }: Refusals = {}) {
     saved,
     ports: {
       keeping: keepingThat("kept"),
+      Shelf: () => <p>the bottles</p>,
       saveFile: ports.saveFile,
       after: ports.after,
       useWorksheet: (worksheet: Worksheet) => again.push(worksheet),
@@ -196,6 +198,35 @@ describe("the runs", () => {
     await shown(it);
     await press(/^Do this again \(Night exercise/);
     expect(it.again).toEqual([foghorn]);
+  });
+});
+
+describe("the shelf of bottles", () => {
+  test("is fetched when its fold is opened, and not before", async () => {
+    await shown(world());
+    expect(screen.queryByText("the bottles")).toBeNull();
+    const fold = screen.getByText(shelfWords.title).closest("details") as HTMLDetailsElement;
+    await act(async () => {
+      fold.open = true;
+      fireEvent(fold, new Event("toggle"));
+    });
+    expect(screen.getByText("the bottles")).toBeTruthy();
+  });
+
+  test("stands beside a run by the names of the bottles that it was poured from", async () => {
+    const { developer, baths } = demos.gullrock;
+    const worksheet: Worksheet = {
+      ...demos.gullrock,
+      developer: { ...developer, bottle: "Kelp stock" },
+      baths: { ...baths, fixer: { ...baths?.fixer, bottle: "Fixer B" } },
+    };
+    await shown(
+      world({
+        found: { kind: "found", runs: [{ ...gullrock, worksheet }], onlyHere: [], unread: 0 },
+      }),
+    );
+    expect(screen.getByText("Developer: Kelp stock")).toBeTruthy();
+    expect(screen.getByText("Fixer: Fixer B")).toBeTruthy();
   });
 });
 

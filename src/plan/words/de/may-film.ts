@@ -54,6 +54,8 @@ export const filmMays: Mays = {
   "what it said in the tank": "was das Thermometer in der Dose zeigte",
   "films of 80 sq in that a litre serves in all":
     "Filme zu 80 Quadratzoll, für die ein Liter insgesamt reicht",
+  "the bottle on the shelf that it is poured from":
+    "die Flasche im Regal, aus der es eingegossen wird",
   "how much of it there is, if not the tank's volume":
     "wie viel davon da ist, wenn nicht so viel, wie die Dose fasst",
   "replenisher due for each film of 80 sq in": "Regenerator für jeden Film zu 80 Quadratzoll",

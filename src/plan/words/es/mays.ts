@@ -55,6 +55,7 @@ export const mays: Mays = {
   "what it said in the tank": "lo que marcaba en el tanque",
   "films of 80 sq in that a litre serves in all":
     "películas de 80 pulg² para las que da un litro en total",
+  "the bottle on the shelf that it is poured from": "la botella del estante de la que se vierte",
   "how much of it there is, if not the tank's volume": "cuánto hay, si no es el volumen del tanque",
   "replenisher due for each film of 80 sq in":
     "el regenerador que toca por cada película de 80 pulg²",

@@ -127,6 +127,7 @@ const developer: Mays = {
   "when it was read, on the developer's own clock": "le moment du relevé, au chrono du révélateur",
   "what it said in the tank": "ce qu’il disait dans la cuve",
   "films of 80 sq in that a litre serves in all": "les films de 80 po² que sert un litre en tout",
+  "the bottle on the shelf that it is poured from": "la bouteille de l’étagère d’où il est versé",
   "how much of it there is, if not the tank's volume":
     "la quantité qu’il y en a, si ce n’est pas le volume de la cuve",
   "replenisher due for each film of 80 sq in": "le régénérateur à ajouter par film de 80 po²",

@@ -56,6 +56,7 @@ export const mays: Mays = {
   "what it said in the tank": "quello che segnava nella tank",
   "films of 80 sq in that a litre serves in all":
     "le pellicole da 80 in² per cui basta in tutto un litro",
+  "the bottle on the shelf that it is poured from": "la bottiglia dello scaffale da cui si versa",
   "how much of it there is, if not the tank's volume":
     "quanto ce n’è, se non è il volume della tank",
   "replenisher due for each film of 80 sq in": "il rigeneratore per ogni pellicola da 80 in²",

@@ -53,6 +53,7 @@ export const filmMays: Mays = {
   "what it said in the tank": "wat de thermometer in de tank aanwees",
   "films of 80 sq in that a litre serves in all":
     "films van 80 vierkante inch waar een liter in totaal goed voor is",
+  "the bottle on the shelf that it is poured from": "de fles op de plank waaruit het wordt gegoten",
   "how much of it there is, if not the tank's volume":
     "hoeveel er is, als dat niet de inhoud van de tank is",
   "replenisher due for each film of 80 sq in": "regenerator per film van 80 vierkante inch",

@@ -48,6 +48,7 @@ const sheet: Mays = {
     "quando se leu, no relógio do próprio revelador",
   "what it said in the tank": "o que marcava no tanque",
   "films of 80 sq in that a litre serves in all": "filmes de 80 pol² para que dá um litro ao todo",
+  "the bottle on the shelf that it is poured from": "a garrafa da prateleira de onde é vertido",
   "how much of it there is, if not the tank's volume": "quanto há, se não for o volume do tanque",
   "replenisher due for each film of 80 sq in": "reforçador a juntar por cada filme de 80 pol²",
 };

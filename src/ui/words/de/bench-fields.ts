@@ -27,6 +27,7 @@ const bathFields = {
     why: "In Filmen von 80 Quadratzoll (516 cm²), nach Angabe des Herstellers.",
   },
   "baths.*.filmsBefore": { label: "Filme, die schon durch sind" },
+  "baths.*.bottle": { label: "Flasche aus dem Regal" },
   "baths.*.kept": {
     label: "Wie viel davon da ist",
     why: "Leer gilt so viel, wie den Film bedeckt.",
@@ -46,6 +47,7 @@ export const benchFields = {
   "developer.readings[].temperature": { label: "In der Dose" },
   "developer.filmsPerLitre": bathFields["baths.*.filmsPerLitre"],
   "developer.kept": bathFields["baths.*.kept"],
+  "developer.bottle": bathFields["baths.*.bottle"],
   "developer.replenishPerFilm": { label: "Regenerator für jeden Film" },
   "tank.label": {
     label: "Name dieser Dose",

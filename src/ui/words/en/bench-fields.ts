@@ -27,6 +27,7 @@ const bathFields = {
     why: "In films of 80 square inches, from the maker’s sheet.",
   },
   "baths.*.filmsBefore": { label: "Films through it before" },
+  "baths.*.bottle": { label: "Bottle from the shelf" },
   "baths.*.kept": { label: "How much there is", why: "Empty means as much as covers the film." },
 };
 
@@ -43,6 +44,7 @@ export const benchFields = {
   "developer.readings[].temperature": { label: "In the tank" },
   "developer.filmsPerLitre": bathFields["baths.*.filmsPerLitre"],
   "developer.kept": bathFields["baths.*.kept"],
+  "developer.bottle": bathFields["baths.*.bottle"],
   "developer.replenishPerFilm": { label: "Replenisher for each film" },
   "tank.label": {
     label: "Name of this tank",

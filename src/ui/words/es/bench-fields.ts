@@ -27,6 +27,7 @@ const bathFields = {
     why: "En películas de 80 pulgadas cuadradas, según la ficha del fabricante.",
   },
   "baths.*.filmsBefore": { label: "Películas ya pasadas" },
+  "baths.*.bottle": { label: "Botella del estante" },
   "baths.*.kept": { label: "Cuánto hay", why: "Si queda vacío, lo justo para cubrir la película." },
 };
 
@@ -43,6 +44,7 @@ export const benchFields = {
   "developer.readings[].temperature": { label: "En el tanque" },
   "developer.filmsPerLitre": bathFields["baths.*.filmsPerLitre"],
   "developer.kept": bathFields["baths.*.kept"],
+  "developer.bottle": bathFields["baths.*.bottle"],
   "developer.replenishPerFilm": { label: "Regenerador por película" },
   "tank.label": {
     label: "Nombre de este tanque",

@@ -27,6 +27,7 @@ const bathFields = {
     why: "En films de 80 pouces carrés (516 cm²), d’après la fiche technique du fabricant.",
   },
   "baths.*.filmsBefore": { label: "Films déjà passés" },
+  "baths.*.bottle": { label: "Bouteille de l’étagère" },
   "baths.*.kept": {
     label: "Volume en tout",
     why: "Laissé vide : juste de quoi couvrir le film.",
@@ -46,6 +47,7 @@ export const benchFields = {
   "developer.readings[].temperature": { label: "Dans la cuve" },
   "developer.filmsPerLitre": bathFields["baths.*.filmsPerLitre"],
   "developer.kept": bathFields["baths.*.kept"],
+  "developer.bottle": bathFields["baths.*.bottle"],
   "developer.replenishPerFilm": { label: "Régénérateur par film" },
   "tank.label": {
     label: "Nom de cette cuve",

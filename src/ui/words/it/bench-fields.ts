@@ -27,6 +27,7 @@ const bathFields = {
     why: "In pellicole da 80 pollici quadrati, dalla scheda tecnica del produttore.",
   },
   "baths.*.filmsBefore": { label: "Pellicole già trattate" },
+  "baths.*.bottle": { label: "Bottiglia dello scaffale" },
   "baths.*.kept": {
     label: "Quanto ce n’è",
     why: "Se resta vuoto vale quanto basta a coprire la pellicola.",
@@ -46,6 +47,7 @@ export const benchFields = {
   "developer.readings[].temperature": { label: "Nella tank" },
   "developer.filmsPerLitre": bathFields["baths.*.filmsPerLitre"],
   "developer.kept": bathFields["baths.*.kept"],
+  "developer.bottle": bathFields["baths.*.bottle"],
   "developer.replenishPerFilm": { label: "Rigeneratore per pellicola" },
   "tank.label": {
     label: "Nome di questa tank",

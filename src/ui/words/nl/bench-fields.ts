@@ -27,6 +27,7 @@ const bathFields = {
     why: "In films van 80 vierkante inch (516 cm²), volgens de fabrikant.",
   },
   "baths.*.filmsBefore": { label: "Films die er al door zijn" },
+  "baths.*.bottle": { label: "Fles van de plank" },
   "baths.*.kept": {
     label: "Hoeveel er is",
     why: "Leeg geldt zoveel als de film bedekt.",
@@ -46,6 +47,7 @@ export const benchFields = {
   "developer.readings[].temperature": { label: "In de tank" },
   "developer.filmsPerLitre": bathFields["baths.*.filmsPerLitre"],
   "developer.kept": bathFields["baths.*.kept"],
+  "developer.bottle": bathFields["baths.*.bottle"],
   "developer.replenishPerFilm": { label: "Regenerator per film" },
   "tank.label": {
     label: "Naam van deze tank",

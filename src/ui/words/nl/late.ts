@@ -8,8 +8,11 @@ import { leftRun, midRun, otherwise } from "./mid-run.ts";
 import { negatives } from "./negatives.ts";
 import { deviceVoice, microphone, noPack, recording, speaker, unusable } from "./own-voice.ts";
 import { rehearse } from "./rehearse.ts";
+import { gullrockRoom, room } from "./room.ts";
 import { beforeRun, duringRun, moves, runDeeds } from "./run.ts";
 import { senses, statement } from "./senses.ts";
+import { pick, shelf } from "./shelf.ts";
+import { bottleForm, bottleLabels, fixerWords } from "./shelf-form.ts";
 import { deeds, score, turnsInScore, turnsInWords, walk } from "./walk.ts";
 import { pressAlong, sink } from "./wet.ts";
 import { steps, write } from "./write.ts";
@@ -55,4 +58,11 @@ export const late = {
   senses,
   statement,
   negatives,
+  shelf,
+  pick,
+  bottleForm,
+  bottleLabels,
+  fixerWords,
+  room,
+  gullrockRoom,
 };

@@ -28,6 +28,7 @@ const bathFields = {
     why: "Em filmes de 80 polegadas quadradas (516 cm²), segundo a ficha do fabricante.",
   },
   "baths.*.filmsBefore": { label: "Filmes que já serviu" },
+  "baths.*.bottle": { label: "Garrafa da prateleira" },
   "baths.*.kept": { label: "Quanto há", why: "Vazio, vale o que chega para cobrir o filme." },
 };
 
@@ -44,6 +45,7 @@ export const benchFields = {
   "developer.readings[].temperature": { label: "No tanque" },
   "developer.filmsPerLitre": bathFields["baths.*.filmsPerLitre"],
   "developer.kept": bathFields["baths.*.kept"],
+  "developer.bottle": bathFields["baths.*.bottle"],
   "developer.replenishPerFilm": { label: "Reforçador por filme" },
   "tank.label": {
     label: "Nome deste tanque",

@@ -1,0 +1,96 @@
+// A run's record in, what it drew on the shelf's bottles out: which films went through which, and what did not
+// come back. Alone, because it is asked again whenever the shelf is opened, and each time with the same answer.
+import { dilutionOf } from "../plan/planned-baths.ts";
+import type { Worksheet } from "../plan/worksheet.ts";
+import { afterwardsOf } from "../process/process.ts";
+import { processBaths } from "../trade/baths.ts";
+import { mixOf } from "../trade/dilution.ts";
+import type { Day } from "../trade/keeping.ts";
+import { inUnitOf, toMillilitres, type Volume } from "../units/volume.ts";
+import type { Act, Bottle, Contents } from "./bottle.ts";
+import { namesOf, stateOf } from "./bottle-state.ts";
+import type { RunRecord } from "./run-record.ts";
+
+/** The bottle that a bath is poured from, by its name; null where the worksheet names none. */
+export function bottleNamed({ developer, baths }: Worksheet, bath: string): string | null {
+  const wish = baths?.[bath];
+  if (wish?.skip === true) return null;
+  return (bath === "developer" ? developer.bottle : wish?.bottle) ?? null;
+}
+
+/** Baths with a bottle, in order. */
+export function bottledBaths(worksheet: Worksheet): readonly string[] {
+  const baths = processBaths[worksheet.process] ?? [];
+  return baths.flatMap(({ id }) => (bottleNamed(worksheet, id) === null ? [] : [id]));
+}
+
+export interface Draw {
+  readonly bottle: string;
+  readonly act: Extract<Act, { readonly kind: "drawn" }>;
+}
+
+/** @param day of the calendar in which the run began. */
+export function drawsOf(run: RunRecord, bottles: readonly Bottle[], day: Day): readonly Draw[] {
+  const { worksheet } = run;
+  const films = worksheet.films.map(({ size, count }) => ({ size, count }));
+  return pouredBaths(run).flatMap((bath): readonly Draw[] => {
+    const name = bottleNamed(worksheet, bath);
+    const bottle = name === null ? undefined : bottleOf(bottles, name, day, bath);
+    if (bottle === undefined) return [];
+    const { contents } = stateOf(bottle);
+    const takes = takenFor(worksheet, bath, contents);
+    // What is diluted for use ages in the tank, and not in its bottle.
+    const through = contents.state === "stock" && takes !== null ? [] : films;
+    const act: Draw["act"] = {
+      kind: "drawn",
+      run: run.id,
+      bath,
+      films: through,
+      ...(takes === null ? {} : { takes }),
+    };
+    return [{ bottle: bottle.id, act }];
+  });
+}
+
+/** What a bath takes out of its bottle for good, in the bottle's unit; null where it all comes back. */
+function takenFor(worksheet: Worksheet, bath: string, contents: Contents): Volume | null {
+  if (afterwardsOf(bath, worksheet) === "return") return null;
+  return inUnitOf(contents.volume, wantedFor(worksheet, bath, contents));
+}
+
+/** ml of a bottle's contents that a bath wants. */
+export function wantedFor(worksheet: Worksheet, bath: string, { state }: Contents): number {
+  const tank = toMillilitres(worksheet.tank.volume);
+  const diluted = bath === "developer" && state === "stock";
+  return diluted ? mixOf(tank, dilutionOf(worksheet.developer)).stock : tank;
+}
+
+/** Ids of the baths that were poured in: all before the last that was pressed for, and that one. */
+function pouredBaths({ worksheet, presses, ended }: RunRecord): readonly string[] {
+  const order = (processBaths[worksheet.process] ?? []).map(({ id }) => id);
+  if (ended === "done") return order;
+  const last = Math.max(-1, ...presses.map(({ section }) => order.indexOf(section)));
+  return order.slice(0, last + 1);
+}
+
+/**
+ * Of the bottles that had that name and stood on the shelf that day, for that bath, the one mixed last: a name is
+ * given again once its bottle has been poured away.
+ */
+function bottleOf(
+  bottles: readonly Bottle[],
+  name: string,
+  day: Day,
+  bath: string,
+): Bottle | undefined {
+  const able = bottles.flatMap((bottle) => {
+    const { contents, pouredOn, removed } = stateOf(bottle);
+    const there = contents.mixedOn <= day && (pouredOn === null || pouredOn >= day) && !removed;
+    return there && contents.kind === bath && namesOf(bottle).includes(name)
+      ? [{ bottle, mixedOn: contents.mixedOn, now: contents.name === name }]
+      : [];
+  });
+  return able
+    .toSorted((a, b) => Number(a.now) - Number(b.now) || (a.mixedOn < b.mixedOn ? -1 : 1))
+    .at(-1)?.bottle;
+}

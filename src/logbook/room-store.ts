@@ -1,0 +1,89 @@
+// The house's own lists (opening the room, closing it, where spent chemistry goes), kept in this browser with
+// what is ticked off. A browser may refuse to keep anything: that comes back as data.
+
+import { createStore, get, set, type UseStore } from "idb-keyval";
+import { isObject } from "../units/object.ts";
+import { soon } from "./soon.ts";
+
+export const roomListIds = ["opening", "closing", "waste"] as const;
+export type RoomListId = (typeof roomListIds)[number];
+
+export interface RoomLine {
+  readonly text: string;
+  readonly done: boolean;
+}
+
+export type RoomLists = { readonly [id in RoomListId]: readonly RoomLine[] };
+
+export const emptyRoom: RoomLists = { opening: [], closing: [], waste: [] };
+
+type FoundRoom =
+  | { readonly kind: "found"; readonly lists: RoomLists }
+  | { readonly kind: "refused" };
+
+/** Never rejects. */
+export interface RoomStore {
+  /** `refused` also where they are kept in a shape of another make. */
+  load(): Promise<FoundRoom>;
+  /** False where the browser would not, or what is there could not be read and is not to be written over. */
+  keep(lists: RoomLists): Promise<boolean>;
+}
+
+const KEY = "lists";
+
+export function roomStore(): RoomStore {
+  let opened: UseStore | null = null;
+  let refused = false;
+  // Opened at the first use, and inside a promise: `indexedDB` may be missing, or throw by its very name.
+  const store = () => {
+    opened ??= createStore("tankside-room", "kept");
+    return opened;
+  };
+  return {
+    async load() {
+      try {
+        const kept: unknown = await soon(get(KEY, store()));
+        if (kept === undefined) return { kind: "found", lists: emptyRoom };
+        const lists = listsIn(kept);
+        refused = lists === null;
+        return lists === null ? { kind: "refused" } : { kind: "found", lists };
+      } catch {
+        refused = true;
+        return { kind: "refused" };
+      }
+    },
+    async keep(lists) {
+      if (refused) return false;
+      try {
+        await soon(set(KEY, { tankside: 1, lists }, store()));
+        return true;
+      } catch {
+        return false;
+      }
+    },
+  };
+}
+
+function listsIn(kept: unknown): RoomLists | null {
+  if (!isObject(kept) || kept.tankside !== 1 || !isObject(kept.lists)) return null;
+  const { lists } = kept;
+  return roomListIds.every((id) => areLines(lists[id])) ? (lists as unknown as RoomLists) : null;
+}
+
+function areLines(it: unknown): boolean {
+  return (
+    Array.isArray(it) &&
+    it.every(
+      (line) => isObject(line) && typeof line.text === "string" && typeof line.done === "boolean",
+    )
+  );
+}
+
+/** The lists' lines from what was written, a line each; what stood there before stays ticked. */
+export function linesFrom(text: string, was: readonly RoomLine[]): readonly RoomLine[] {
+  const ticked = new Set(was.flatMap((line) => (line.done ? [line.text] : [])));
+  return text.split("\n").flatMap((line) => {
+    const said = line.trim();
+    return said === "" ? [] : [{ text: said, done: ticked.has(said) }];
+  });
+}

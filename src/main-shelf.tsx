@@ -1,0 +1,64 @@
+// Wires the shelf of bottles to the world, beside main.tsx: its store, what shows it, and what a run writes on it.
+// All of it is fetched when a bottle is first asked for.
+import type { ComponentType } from "preact";
+import type { RunRecord } from "./logbook/run-record.ts";
+import type { RunStore } from "./logbook/run-store.ts";
+import { withLateWords } from "./ui/language.ts";
+import { late } from "./ui/late.tsx";
+import type { Shelf } from "./ui/shelf-state.ts";
+
+interface ShelfHere {
+  /** One for the page's life: a run writes down on it whatever place is shown. */
+  readonly shelf: () => Promise<Shelf>;
+  /** To be told of a run that has ended. */
+  readonly drawnBy: (run: RunRecord) => void;
+  readonly Shelf: ComponentType;
+}
+
+export function shelfHere(runs: RunStore): ShelfHere {
+  const newId = () => crypto.randomUUID();
+  let opened: Promise<Shelf> | null = null;
+
+  function shelf(): Promise<Shelf> {
+    opened ??= open().catch((error: unknown) => {
+      opened = null;
+      throw error;
+    });
+    return opened;
+  }
+
+  async function open(): Promise<Shelf> {
+    const [{ openShelf }, { bottleStore }] = await Promise.all([
+      withLateWords(import("./ui/shelf-state.ts")),
+      import("./logbook/bottle-store.ts"),
+    ]);
+    return openShelf({
+      store: bottleStore(),
+      runs: async () => (await runs.all()).runs,
+      now: () => Date.now(),
+      newId,
+    });
+  }
+
+  return {
+    shelf,
+    drawnBy(run) {
+      const { developer, baths = {} } = run.worksheet;
+      if (![developer, ...Object.values(baths)].some(({ bottle }) => bottle !== undefined)) return;
+      // What cannot be written down now is when the shelf is opened next.
+      shelf().then(
+        (it) => it.draw(run),
+        () => {},
+      );
+    },
+    Shelf: late(async () => {
+      const [it, { shelfWith }, { roomStore }] = await Promise.all([
+        shelf(),
+        withLateWords(import("./ui/shelf.tsx")),
+        import("./logbook/room-store.ts"),
+      ]);
+      const room = { store: roomStore() };
+      return shelfWith({ shelf: it, room, newId, print: () => window.print() });
+    }),
+  };
+}

@@ -1,0 +1,168 @@
+// The kept bottles in, the shelf and every act that a person or a run can do with it out. One for the page's
+// life, so that Work out, the run and Write up see the same bottles.
+import { computed, type ReadonlySignal, signal } from "@preact/signals";
+import type { Act, Bottle, Contents, Entry } from "../logbook/bottle.ts";
+import { type BottleState, type Refusal, refusalOf, stateOf } from "../logbook/bottle-state.ts";
+import { type BottleStore, sameness } from "../logbook/bottle-store.ts";
+import { bottledBaths, drawsOf } from "../logbook/draws.ts";
+import type { RunRecord } from "../logbook/run-record.ts";
+import { type Day, dayAfter } from "../trade/keeping.ts";
+import { lateWords } from "./language.ts";
+
+export interface ShelfPorts {
+  readonly store: BottleStore;
+  /** The runs that are kept: what one of them could not write down when it ended is written down here. */
+  readonly runs: () => Promise<readonly RunRecord[]>;
+  /** ms since 1970, by the device's clock. */
+  readonly now: () => number;
+  readonly newId: () => string;
+}
+
+export type ShelfRefusal = Refusal | "name-taken" | "not-kept";
+
+export interface Shelf {
+  readonly kept: ReadonlySignal<"looking" | "found" | "refused">;
+  /** All of them, the deleted ones too. */
+  readonly bottles: ReadonlySignal<readonly Bottle[]>;
+  readonly states: ReadonlySignal<readonly BottleState[]>;
+  readonly unread: ReadonlySignal<number>;
+  readonly notice: ReadonlySignal<string | null>;
+  /** What the notice is about; `entry` while that can be undone from beside it. */
+  readonly last: ReadonlySignal<{ readonly bottle: string; readonly entry: string | null } | null>;
+  today(): Day;
+  mix(contents: Contents): Promise<ShelfRefusal | null>;
+  act(bottle: string, act: Act, on: Day, by?: string): Promise<ShelfRefusal | null>;
+  undo(bottle: string, entry: string): Promise<void>;
+  redo(bottle: string, entry: string): Promise<void>;
+  /** Writes down what a run drew on; once, however often it is told. */
+  draw(run: RunRecord): Promise<void>;
+  /** Puts bottles on it as they are. */
+  fill(bottles: readonly Bottle[]): Promise<void>;
+}
+
+/** A run that began so long ago and has not ended never will, ms. */
+const A_DAY = 86_400_000;
+
+export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
+  const bottles = signal<readonly Bottle[]>([]);
+  const kept = signal<"looking" | "found" | "refused">("looking");
+  const unread = signal(0);
+  const says = signal<(() => string) | null>(null);
+  const last = signal<Shelf["last"]["value"]>(null);
+  const states = computed(() => bottles.value.map(stateOf));
+
+  async function look(): Promise<void> {
+    const found = await store.load();
+    if (found.kind === "found") {
+      bottles.value = found.bottles;
+      unread.value = found.unread;
+    }
+    kept.value = found.kind;
+  }
+
+  const nameOf = (id: string) => states.value.find((state) => state.id === id)?.contents.name ?? "";
+  const entryOf = (act: Act, on: Day, by = ""): Entry => ({
+    ...act,
+    id: newId(),
+    at: now(),
+    on,
+    ...(by === "" ? {} : { by }),
+  });
+
+  function isTaken(name: string, but: string | null): boolean {
+    return states.value.some(
+      ({ id, contents, stands, removed }) =>
+        id !== but && !removed && stands !== "poured away" && contents.name === name,
+    );
+  }
+
+  function told(did: boolean, tell: () => string): ShelfRefusal | null {
+    says.value = did ? tell : () => lateWords.value.shelf.notKept;
+    return did ? null : "not-kept";
+  }
+
+  async function write(bottle: string, entry: Entry, tell: () => string) {
+    const did = await store.add(bottle, [entry]);
+    await look();
+    const undone = entry.kind === "undone" || entry.kind === "redone";
+    last.value = { bottle, entry: did && !undone ? entry.id : null };
+    return told(did, tell);
+  }
+
+  async function drawOn(some: readonly RunRecord[]): Promise<void> {
+    let wrote = false;
+    for (const run of some) {
+      const on = dayOf(run.begunAt);
+      for (const { bottle, act } of drawsOf(run, bottles.value, on)) {
+        const entry = entryOf(act, on);
+        const has = bottles.value
+          .find(({ id }) => id === bottle)
+          ?.entries.some((it) => sameness(it) === sameness(entry));
+        if (!has) wrote = (await store.add(bottle, [entry])) || wrote;
+      }
+    }
+    if (wrote) await look();
+  }
+
+  async function catchUp(): Promise<void> {
+    if (bottles.value.length === 0) return;
+    const over = ({ ended, begunAt }: RunRecord) => ended !== null || begunAt < now() - A_DAY;
+    const all = await runs();
+    await drawOn(all.filter((run) => over(run) && bottledBaths(run.worksheet).length > 0));
+  }
+
+  const opened = look().then(catchUp);
+
+  return {
+    kept,
+    bottles,
+    states,
+    unread,
+    last,
+    notice: computed(() => says.value?.() ?? null),
+    today: () => dayOf(now()),
+    async mix(contents) {
+      if (isTaken(contents.name, null)) return "name-taken";
+      const entry = entryOf({ kind: "mixed", contents }, contents.mixedOn, contents.by);
+      const did = await store.begin({ tankside: 1, id: newId(), entries: [entry] });
+      await look();
+      last.value = null;
+      return told(did, () => lateWords.value.shelf.kept(contents.name));
+    },
+    async act(bottle, act, on, by) {
+      const state = states.value.find(({ id }) => id === bottle);
+      if (state === undefined) return "not-kept";
+      if (act.kind === "corrected" && isTaken(act.contents.name, bottle)) return "name-taken";
+      const refusal = refusalOf(state, act, on);
+      if (refusal !== null) return refusal;
+      return write(bottle, entryOf(act, on, by), () => lateWords.value.shelf.kept(nameOf(bottle)));
+    },
+    async undo(bottle, entry) {
+      const act = entryOf({ kind: "undone", entry }, dayOf(now()));
+      await write(bottle, act, () => lateWords.value.shelf.taken(nameOf(bottle)));
+    },
+    async redo(bottle, entry) {
+      const act = entryOf({ kind: "redone", entry }, dayOf(now()));
+      await write(bottle, act, () => lateWords.value.shelf.kept(nameOf(bottle)));
+    },
+    async draw(run) {
+      if (bottledBaths(run.worksheet).length === 0) return;
+      await opened;
+      // Another page may have written meanwhile.
+      await look();
+      await drawOn([run]);
+    },
+    async fill(some) {
+      const did = await Promise.all(some.map((bottle) => store.begin(bottle)));
+      await look();
+      if (did.includes(false)) told(false, () => "");
+    },
+  };
+}
+
+/** The day of the calendar on this device. */
+export function dayOf(ms: number): Day {
+  const at = new Date(ms);
+  const utc = Date.UTC(at.getFullYear(), at.getMonth(), at.getDate());
+  return dayAfter(new Date(utc).toISOString().slice(0, 10), { count: 0, unit: "days" });
+}

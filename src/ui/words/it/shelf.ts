@@ -1,0 +1,102 @@
+// The words of the shelf of bottles, in Italian.
+
+export const shelf = {
+  title: "Lo scaffale delle bottiglie",
+  poursFrom: "Bottiglie",
+  lead: "Quello che è stato preparato, aperto e usato. Uno sviluppo versato da una bottiglia annota qui da solo le sue pellicole.",
+  looking: "Si guarda lo scaffale…",
+  refused:
+    "Questo browser non conserva niente da una visita all’altra: sullo scaffale non può restare niente.",
+  unread: (count: number) =>
+    count === 1
+      ? "Un’altra bottiglia è stata conservata da un’altra versione e non si può mostrare. Resta com’è."
+      : `Altre ${count} bottiglie sono state conservate da un’altra versione e non si possono mostrare. Restano come sono.`,
+  empty: "Non c’è ancora niente.",
+  demo: "Metti le bottiglie di Gullrock Light",
+  add: "Aggiungi una bottiglia",
+  poured: (count: number) => `Buttate: ${count}`,
+  removed: (count: number) => `Cancellate: ${count}`,
+  states: { working: "soluzione di lavoro", stock: "soluzione stock, da diluire" },
+  facts: {
+    what: "Che cos’è",
+    mixed: "Preparata",
+    left: "Resta",
+    films: "Pellicole passate",
+    due: "Scade",
+    stands: "Dov’è",
+  },
+  by: (initials: string) => `da ${initials}`,
+  from: (what: string) => `con ${what}`,
+  outOf: (some: string, all: string) => `${some} su ${all}`,
+  films: (films: string, sizes: string) => `${films} (${sizes})`,
+  counted: (films: string) => `quel che resta conta per ${films}`,
+  dueBy: {
+    full: (since: string) => `preparata il ${since}`,
+    half: (since: string) => `piena a metà o meno dal ${since}`,
+    opened: (since: string) => `aperta il ${since}`,
+  },
+  past: "scaduta",
+  notSaid: "non indicato",
+  aside: "messa da parte, da non usare",
+  awaySince: (day: string) => `buttata il ${day}`,
+  history: (count: number) =>
+    count === 1 ? "Storia: 1 annotazione" : `Storia: ${count} annotazioni`,
+  told: {
+    mixed: (volume: string) => `preparata, ${volume}`,
+    corrected: "corretta",
+    films: (films: string) => `pellicole passate: ${films}`,
+    drawn: (bath: string, films: string) => `uno sviluppo, ${bath}: ${films}`,
+    took: (bath: string, volume: string) => `uno sviluppo, ${bath}: ${volume} consumati`,
+    taken: (volume: string) => `${volume} tolti`,
+    added: (volume: string) => `${volume} aggiunti`,
+    tested: (time: string, film: string) => `chiarificata in ${time}: ${film}`,
+    opened: "aperta",
+    "set-aside": "messa da parte",
+    "taken-up": "di nuovo sullo scaffale",
+    "poured-away": "buttata",
+    removed: "cancellata",
+  },
+  takenBack: "ritirato",
+  acts: {
+    films: "Pellicole passate",
+    tested: "Prova di chiarificazione",
+    opened: "Aperta",
+    taken: "Tolta una parte",
+    added: "Aggiunta una parte",
+    "set-aside": "Metti da parte",
+    "taken-up": "Rimetti sullo scaffale",
+    "poured-away": "Buttata",
+    corrected: "Correggi",
+    removed: "Cancella",
+  },
+  undo: "Ritira",
+  redo: "Rimetti",
+  undoLast: "Annulla",
+  of: (name: string) => ` (${name})`,
+  kept: (name: string) => `«${name}»: annotato.`,
+  taken: (name: string) => `«${name}»: ritirato.`,
+  notKept: "Questo browser non ha voluto conservarlo. Non è cambiato niente.",
+  refusals: {
+    "more-than-left": "Non ce n’è più così tanto.",
+    "opened-already": "È già stata aperta.",
+    "poured-away": "È stata buttata. Prima ritira quello.",
+    "before-mixed": "È stata preparata dopo quel giorno.",
+    "name-taken": "Un’altra bottiglia sullo scaffale si chiama così. Due uguali si confondono.",
+  },
+};
+
+export const pick = {
+  none: "nessuna",
+  taken: (name: string) =>
+    `Compilato dallo scaffale: ${name}. Annulla riporta quello che c’era prima.`,
+  putBack: "La bottiglia è al suo posto. Quello che ha compilato resta.",
+  gone: (name: string) =>
+    `Su questo scaffale non c’è una bottiglia «${name}». Lo sviluppo non verrà annotato da nessuna parte.`,
+  mixed: (day: string, days: string) => `preparata il ${day}, ${days} fa`,
+  days: (count: number) => (count === 1 ? "1 giorno" : `${count} giorni`),
+  past: (day: string) => `Scadeva il ${day}. Prendine una fresca, o prima provala.`,
+  aside: "È messa da parte: da non usare.",
+  little: (left: string, wanted: string) => `Contiene ${left}; questo sviluppo chiede ${wanted}.`,
+  spent: "Secondo la sua prova di chiarificazione è esaurita.",
+  again: "Compila com’è adesso",
+};

@@ -1,0 +1,109 @@
+import { IDBFactory } from "fake-indexeddb";
+import { createStore, get, set } from "idb-keyval";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import type { Entry } from "../../src/logbook/bottle.ts";
+import { bottleStore } from "../../src/logbook/bottle-store.ts";
+import { emptyRoom, linesFrom, roomStore } from "../../src/logbook/room-store.ts";
+import { bottleOf, fixerB } from "../ui/shelf-by-hand.ts";
+
+beforeEach(() => vi.stubGlobal("indexedDB", new IDBFactory()));
+afterEach(() => vi.unstubAllGlobals());
+
+const bottle = bottleOf(fixerB);
+const drawn = (id: string): Entry => ({
+  id,
+  at: 5,
+  on: "2026-05-01",
+  kind: "drawn",
+  run: "run 1",
+  bath: "fixer",
+  films: [{ size: "120", count: 2 }],
+});
+
+describe("the kept bottles", () => {
+  test("are there on the next visit, with what was added", async () => {
+    const store = bottleStore();
+    expect(await store.load()).toEqual({ kind: "found", bottles: [], unread: 0 });
+    expect(await store.begin(bottle)).toBe(true);
+    expect(await store.add(bottle.id, [drawn("a")])).toBe(true);
+    expect(await bottleStore().load()).toEqual({
+      kind: "found",
+      bottles: [{ ...bottle, entries: [...bottle.entries, drawn("a")] }],
+      unread: 0,
+    });
+  });
+
+  test("take a run once, from two pages at a time", async () => {
+    const [one, other] = [bottleStore(), bottleStore()];
+    await one.begin(bottle);
+    await Promise.all([
+      one.add(bottle.id, [drawn("a")]),
+      other.add(bottle.id, [drawn("b")]),
+      one.add(bottle.id, [drawn("c")]),
+    ]);
+    const found = await one.load();
+    expect(found.kind === "found" && found.bottles[0]?.entries).toHaveLength(2);
+  });
+
+  test("begun again stay as they are, and one that is not there takes nothing", async () => {
+    const store = bottleStore();
+    await store.begin(bottle);
+    await store.add(bottle.id, [drawn("a")]);
+    expect(await store.begin(bottle)).toBe(true);
+    const found = await store.load();
+    expect(found.kind === "found" && found.bottles[0]?.entries).toHaveLength(2);
+    expect(await store.add("no such bottle", [drawn("a")])).toBe(false);
+  });
+
+  test("of another make are counted, and neither written over nor added to", async () => {
+    const newer = { ...bottle, tankside: 2 };
+    const raw = createStore("tankside-bottles", "kept");
+    await set(bottle.id, newer, raw);
+    const store = bottleStore();
+    expect(await store.load()).toEqual({ kind: "found", bottles: [], unread: 1 });
+    expect(await store.begin(bottle)).toBe(false);
+    expect(await store.add(bottle.id, [drawn("a")])).toBe(false);
+    expect(await get(bottle.id, raw)).toEqual(newer);
+  });
+
+  test("in a browser that keeps nothing are refused, and nothing is thrown", async () => {
+    vi.stubGlobal("indexedDB", undefined);
+    expect(await bottleStore().load()).toEqual({ kind: "refused" });
+    expect(await bottleStore().begin(bottle)).toBe(false);
+    expect(await bottleStore().add(bottle.id, [])).toBe(false);
+  });
+});
+
+describe("the room's lists", () => {
+  const lists = { ...emptyRoom, opening: [{ text: "Fan on", done: true }] };
+
+  test("are empty at first, and there on the next visit with their ticks", async () => {
+    const store = roomStore();
+    expect(await store.load()).toEqual({ kind: "found", lists: emptyRoom });
+    expect(await store.keep(lists)).toBe(true);
+    expect(await roomStore().load()).toEqual({ kind: "found", lists });
+  });
+
+  test("of another make are not written over", async () => {
+    const raw = createStore("tankside-room", "kept");
+    await set("lists", { tankside: 2, lists: {} }, raw);
+    const store = roomStore();
+    expect(await store.load()).toEqual({ kind: "refused" });
+    expect(await store.keep(lists)).toBe(false);
+    expect(await get("lists", raw)).toEqual({ tankside: 2, lists: {} });
+  });
+
+  test("are a line each, and a line that stays stays ticked", () => {
+    expect(linesFrom(" Fan on \n\nTaps off\n", lists.opening)).toEqual([
+      { text: "Fan on", done: true },
+      { text: "Taps off", done: false },
+    ]);
+    expect(linesFrom(" \n", lists.opening)).toEqual([]);
+  });
+
+  test("in a browser that keeps nothing are refused, and nothing is thrown", async () => {
+    vi.stubGlobal("indexedDB", undefined);
+    expect(await roomStore().load()).toEqual({ kind: "refused" });
+    expect(await roomStore().keep(lists)).toBe(false);
+  });
+});
