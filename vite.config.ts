@@ -68,6 +68,8 @@ export default defineConfig({
     }),
     wholeOffline,
   ],
+  // What a worker fetches, it fetches as the page does: a language's words only when they are wanted.
+  worker: { format: "es" },
   build: {
     outDir: "../dist",
     emptyOutDir: true,

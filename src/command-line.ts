@@ -1,15 +1,16 @@
 // The command line: its words in; what it prints, and its exit status, out. A worksheet file becomes its plan,
-// timeline, sheet, track or captions. One of the two places that wire the parts to the world; nothing is worked out here.
+// timeline, sheet, or a file to take along. One of the two places that wire the parts to the world; nothing is
+// worked out here.
 import { closeSync, openSync, readFileSync, renameSync, rmSync, writeSync } from "node:fs";
 import { parseArgs } from "node:util";
+import { wishOf } from "./cli-wish.ts";
 import { type Fault, faultLine } from "./plan/faults.ts";
-import { type Plan, planOf } from "./plan/plan.ts";
+import { planOf } from "./plan/plan.ts";
 import { readWorksheetText } from "./plan/read-worksheet.ts";
 import { wordsIn } from "./plan/words/languages.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
-import type { Script } from "./script/script.ts";
-import type { Timeline } from "./timeline/score.ts";
-import type { Sources } from "./timeline/sound.ts";
+import type { FileWish, Session } from "./track/files.ts";
+import { usualGap } from "./track/track.ts";
 import { spokenIn } from "./units/language.ts";
 
 const usage = `Tankside, from a worksheet file (- for standard input):
@@ -17,9 +18,16 @@ const usage = `Tankside, from a worksheet file (- for standard input):
   npm run --silent tankside -- plan FILE          the plan as JSON
   npm run --silent tankside -- timeline FILE      the timeline as JSON
   npm run --silent tankside -- sheet FILE         the timeline as text, 40 columns
-  npm run --silent tankside -- render FILE OUT    one track: OUT ends in .wav, or .vtt for captions
+  npm run --silent tankside -- render FILE OUT    the session as a file, by how OUT ends:
+      .mp3 .wav    one track, its chapters and words with it
+      .vtt .srt    its captions
+      .ssml        what is spoken, for another voice
+      .ics         an entry for a calendar; wants --at
 
   --gap SECONDS   render: the wait where a press would be, 0 to 3600 (default 60)
+  --waits KIND    render: pass, the track goes on by itself after the wait (default); or stay, each wait
+                  is a chapter and, in a .wav, a loop, for players that can play one over and over
+  --at TIME       render: when the session is planned for, as 2026-12-05T18:30
   --accept        go on although the plan has a stop warning
 `;
 
@@ -37,7 +45,7 @@ interface Asked {
   readonly command: Command;
   readonly file: string;
   readonly out: string;
-  readonly gap: number;
+  readonly wish: FileWish;
   readonly accept: boolean;
 }
 
@@ -56,7 +64,7 @@ export async function tankside(argv: readonly string[], input: () => string): Pr
   const error = stopped ? stops.map((stop) => `stop: ${stop.text}\n`).join("") : "";
   if (asked.command === "plan") return { status: stopped ? 3 : 0, out: json(plan), error };
   if (stopped) return { status: 3, error };
-  return written(asked, worksheet, plan);
+  return written(asked, worksheet);
 }
 
 function askedBy(argv: readonly string[]): Asked | Ending {
@@ -77,15 +85,9 @@ function askedBy(argv: readonly string[]): Asked | Ending {
     const may = "the path of a worksheet, or - for standard input";
     return { status: 2, error: fault("FILE", null, may) };
   }
-  if (command === "render" && !/\.(wav|vtt)$/i.test(out)) {
-    const holds = out === "" ? null : out;
-    return { status: 2, error: fault("OUT", holds, "a path that ends in .wav or .vtt") };
-  }
-  const gap = Number(values.gap);
-  if (values.gap.trim() === "" || !(gap >= 0 && gap <= 3600)) {
-    return { status: 2, error: fault("--gap", values.gap, "seconds from 0 to 3600") };
-  }
-  return { command, file, out, gap, accept: values.accept };
+  const wish = wishOf(command === "render" ? out : null, values);
+  if ("path" in wish) return { status: 2, error: fault(wish.path, wish.holds, wish.may) };
+  return { command, file, out, wish, accept: values.accept };
 }
 
 function parse(argv: readonly string[]) {
@@ -93,7 +95,9 @@ function parse(argv: readonly string[]) {
     args: [...argv],
     allowPositionals: true,
     options: {
-      gap: { type: "string", default: "60" },
+      gap: { type: "string", default: String(usualGap) },
+      waits: { type: "string", default: "pass" },
+      at: { type: "string" },
       accept: { type: "boolean", default: false },
       help: { type: "boolean", default: false },
     },
@@ -108,64 +112,30 @@ function textOf(file: string, input: () => string): string | Ending {
   }
 }
 
-async function written(asked: Asked, worksheet: Worksheet, plan: Plan): Promise<Ending> {
-  const { compiledFor } = await import("./cli-sounds.ts");
-  const { timeline, script, sources } = await compiledFor(worksheet, plan);
+async function written(asked: Asked, worksheet: Worksheet): Promise<Ending> {
+  const { openedFor } = await import("./cli-sounds.ts");
+  const session = await openedFor(worksheet);
+  const { timeline, script } = session;
   if (asked.command === "timeline") return { status: 0, out: json(timeline) };
   if (asked.command === "sheet") {
     const { sheetOf } = await import("./track/sheet.ts");
     return { status: 0, out: sheetOf(timeline, script) };
   }
-  return rendered(asked, timeline, script, sources);
+  return rendered(asked, session);
 }
 
-async function rendered(
-  { out, gap }: Asked,
-  timeline: Timeline,
-  script: Script,
-  sources: () => Promise<Sources>,
-): Promise<Ending> {
-  const { trackSamples } = await import("./track/mix.ts");
-  const { mostSamples } = await import("./tones/wav.ts");
-  const captions = out.toLowerCase().endsWith(".vtt");
-  if (!captions && trackSamples(timeline, gap) > mostSamples) {
+async function rendered({ out, wish }: Asked, session: Session): Promise<Ending> {
+  const { fileOf } = await import("./track/files.ts");
+  const file = await fileOf(session, wish);
+  if (file === null) {
     return { status: 2, error: fault("OUT", out, "a session of at most 24 hours, waits included") };
   }
-  const { layOut } = await import("./track/layout.ts");
-  const pieces = captions
-    ? await captionPieces(timeline, gap, script)
-    : await wavPieces(timeline, gap, sources);
   try {
-    writePieces(out, pieces);
+    writePieces(out, file.pieces);
   } catch (error) {
     return { status: 1, error: fault("OUT", out, `a file that can be written (${reason(error)})`) };
   }
-  return { status: 0, out: json(layOut(timeline, gap).starts) };
-}
-
-async function captionPieces(
-  timeline: Timeline,
-  gap: number,
-  script: Script,
-): Promise<Iterable<Uint8Array>> {
-  const { captionsOf } = await import("./track/captions.ts");
-  return [new TextEncoder().encode(captionsOf(timeline, gap, script))];
-}
-
-async function wavPieces(
-  timeline: Timeline,
-  gap: number,
-  sources: () => Promise<Sources>,
-): Promise<Iterable<Uint8Array>> {
-  const { mix, trackSamples } = await import("./track/mix.ts");
-  const { pcmOf, wavHeader } = await import("./tones/wav.ts");
-  const { sampleRate } = await import("./tones/designs.ts");
-  const opened = await sources();
-  function* pieces() {
-    yield wavHeader(trackSamples(timeline, gap), sampleRate);
-    for (const piece of mix(timeline, gap, opened)) yield pcmOf(piece);
-  }
-  return pieces();
+  return { status: 0, out: json(file.track.starts) };
 }
 
 /** Written beside and moved into place: what stood there stays until the new file is whole. */

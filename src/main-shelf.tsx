@@ -3,6 +3,7 @@
 import type { ComponentType } from "preact";
 import type { RunRecord } from "./logbook/run-record.ts";
 import type { RunStore } from "./logbook/run-store.ts";
+import { once } from "./once.ts";
 import { withLateWords } from "./ui/language.ts";
 import { late } from "./ui/late.tsx";
 import type { Shelf } from "./ui/shelf-state.ts";
@@ -15,30 +16,23 @@ interface ShelfHere {
   readonly Shelf: ComponentType;
 }
 
-export function shelfHere(runs: RunStore): ShelfHere {
+/** So many of the newest runs are looked through for what could not be written down when they ended. */
+const LOOKED_THROUGH = 50;
+
+export function shelfHere(runs: () => Promise<RunStore>): ShelfHere {
   const newId = () => crypto.randomUUID();
-  let opened: Promise<Shelf> | null = null;
-
-  function shelf(): Promise<Shelf> {
-    opened ??= open().catch((error: unknown) => {
-      opened = null;
-      throw error;
-    });
-    return opened;
-  }
-
-  async function open(): Promise<Shelf> {
+  const shelf = once(async () => {
     const [{ openShelf }, { bottleStore }] = await Promise.all([
       withLateWords(import("./ui/shelf-state.ts")),
       import("./logbook/bottle-store.ts"),
     ]);
     return openShelf({
       store: bottleStore(),
-      runs: async () => (await runs.all()).runs,
+      runs: async () => (await runs()).newest(LOOKED_THROUGH),
       now: () => Date.now(),
       newId,
     });
-  }
+  });
 
   return {
     shelf,

@@ -1,20 +1,22 @@
 // Wires the page to the world: storage, files, timers, sound, the address bar. Nothing is decided here.
 // Whatever sounds is fetched behind the first screen. Past 200 lines because all the ports are here.
 import { signal } from "@preact/signals";
-import { type ComponentType, render } from "preact";
-import type { BrowserRuns } from "./live/browser-runs.ts";
+import { render } from "preact";
 import { mayBeUnfinished } from "./live/run-flag.ts";
+import { logbookBase } from "./logbook/base.ts";
 import { delayStore } from "./logbook/delay-store.ts";
-import type { Keeping } from "./logbook/keeping.ts";
 import { languageOfVisit, languageStore } from "./logbook/language-store.ts";
-import { runStore } from "./logbook/run-store.ts";
 import { sensesStore } from "./logbook/senses-store.ts";
 import { speakerStore } from "./logbook/speaker-store.ts";
 import { tankStore } from "./logbook/tank-store.ts";
 import { voiceStore } from "./logbook/voice-store.ts";
-import { worksheetStore } from "./logbook/worksheet-store.ts";
+import { type KeptTexts, worksheetStore } from "./logbook/worksheet-store.ts";
+import { besideThePage } from "./main-beside.tsx";
 import { shelfHere } from "./main-shelf.tsx";
+import { once } from "./once.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
+import { after, every } from "./timers.ts";
+import { openAddress } from "./ui/address.ts";
 import { followDark, isBlack, lightByPress } from "./ui/black.ts";
 import { chooseFile, saveFile } from "./ui/files.ts";
 import { Frame } from "./ui/frame.tsx";
@@ -22,7 +24,6 @@ import type { Hands } from "./ui/hands.ts";
 import type { InstallOffer } from "./ui/install.tsx";
 import { speak, withLateWords } from "./ui/language.ts";
 import { late } from "./ui/late.tsx";
-import { placeAt } from "./ui/place.ts";
 import { openSenses } from "./ui/senses.ts";
 import { openSpeakers } from "./ui/speakers.ts";
 import { openWorkOut } from "./ui/work-out-state.ts";
@@ -43,8 +44,10 @@ void begin();
 
 /** A function, so that the script itself waits for nothing: what is fetched meanwhile may import from it. */
 async function begin(): Promise<void> {
-  const store = runStore();
-  const bottles = shelfHere(store);
+  const base = logbookBase();
+  /** One for the page's life: it holds what the browser would not keep. */
+  const records = once(async () => (await import("./logbook/run-store.ts")).runStore(base));
+  const bottles = shelfHere(records);
   const speakers = openSpeakers(
     voiceStore(),
     speakerStore(() => localStorage),
@@ -74,24 +77,24 @@ async function begin(): Promise<void> {
   }
 
   /** One for the page's life: a run goes on whatever place is shown. */
-  let opened: Promise<BrowserRuns> | null = null;
-  function runs(): Promise<BrowserRuns> {
-    opened ??= Promise.all([import("./live/browser-runs.ts"), import("./ui/record-of.ts")]).then(
-      ([{ browserRuns }, { recordOf }]) =>
-        browserRuns({
-          told(session, ended) {
-            const record = recordOf(session, ended);
-            void store.keep(record);
-            if (ended !== null) bottles.drawnBy(record);
-          },
-          speakerOf: speakers.speaker,
-          senses: () => senses.now.value,
-          pocketTrack: () => import("./track/pocket-track.ts"),
-          delay: delays.load,
-        }),
-    );
-    return opened;
-  }
+  const runs = once(async () => {
+    const [{ browserRuns }, { recordOf }, store] = await Promise.all([
+      import("./live/browser-runs.ts"),
+      import("./ui/record-of.ts"),
+      records(),
+    ]);
+    return browserRuns({
+      told(session, ended) {
+        const record = recordOf(session, ended);
+        void store.keep(record);
+        if (ended !== null) bottles.drawnBy(record);
+      },
+      speakerOf: speakers.speaker,
+      senses: () => senses.now.value,
+      pocketTrack: () => import("./track/pocket-track.ts"),
+      delay: delays.load,
+    });
+  });
 
   const askForLeftRun = () => runs().then((ports) => ports.unfinished());
   // A run that was on when its page died is not kept waiting for anything.
@@ -102,8 +105,8 @@ async function begin(): Promise<void> {
   await speak(languageOfVisit(chosenLanguages, navigator.languages));
 
   const workOut = await openWorkOut({
-    store: worksheetStore(),
-    tanks: tankStore(),
+    store: worksheetStore(base),
+    tanks: tankStore(base),
     bottles: bottles.shelf,
     asides: async () => (await withLateWords(import("./plan/asides.ts"))).asidesIn,
     saveFile,
@@ -111,29 +114,18 @@ async function begin(): Promise<void> {
     after,
   });
 
+  /** ms since 1970 of the minute at which the class of a link's worksheet starts. */
+  const classAt = signal<number | null>(null);
   // A run that may be on is not kept waiting for the drawings of another place.
   const first = leftRun === null ? "work-out" : "lights-out";
-  const place = signal(placeAt(location.hash) ?? first);
-  window.addEventListener("hashchange", () => {
-    const next = placeAt(location.hash);
-    // No way back leads out of the dark, where only a run's screen can be pressed; and what is turned about is
-    // put on top, or the next one back would leave the page.
-    if (isBlack() && next !== "lights-out") location.hash = "#lights-out";
-    // Any other hash, as the skip link's, leaves the place as it is, and the address says so.
-    else if (next === null) history.replaceState(null, "", `#${place.value}`);
-    else place.value = next;
-  });
+  const { place, brought } = openAddress(first, isBlack);
   window.addEventListener("pagehide", workOut.keepNow);
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "hidden") workOut.keepNow();
   });
 
   /** One for the page's life: a browser is asked for nothing twice. */
-  let asksToKeep: Promise<Keeping> | null = null;
-  function keeping(): Promise<Keeping> {
-    asksToKeep ??= import("./logbook/keeping.ts").then(({ browserKeeping }) => browserKeeping());
-    return asksToKeep;
-  }
+  const keeping = once(async () => (await import("./logbook/keeping.ts")).browserKeeping());
   // What sounds is fetched once the first screen stands, so that a press is answered at once.
   const whenIdle = window.requestIdleCallback ?? ((act: () => void) => setTimeout(act, 300));
   const idle = new Promise<void>((resolve) => whenIdle(() => resolve()));
@@ -178,32 +170,25 @@ async function begin(): Promise<void> {
     });
   });
 
-  const News = late(async () => {
-    await idle;
-    const parts = Promise.all([
-      withLateWords(import("./ui/news.tsx")),
-      import("./live/updates.ts"),
+  const BroughtLate = late(async () => {
+    const [{ broughtWith }, { current }] = await Promise.all([
+      withLateWords(import("./ui/brought.tsx")),
       runs(),
     ]);
-    return orNothing(
-      parts.then(async ([{ newsWith }, { browserUpdates }, { current }]) => {
-        const leads = () => current.value !== null;
-        const reload = () => location.reload();
-        return newsWith({ updates: await browserUpdates({ leads, reload, after }), current });
-      }),
-    );
+    return broughtWith({ brought, classAt, workOut, current, toWorkOut });
+  });
+  const Brought = () => (brought.value === null ? null : <BroughtLate />);
+
+  const TakeAlong = late(async () => {
+    const [{ takeAlongWith }, { browserTakeAlong }] = await Promise.all([
+      withLateWords(import("./ui/take-along.tsx")),
+      import("./take-along-page.ts"),
+    ]);
+    const print = () => window.print();
+    return takeAlongWith(browserTakeAlong({ speakerOf: speakers.speaker, saveFile, print }));
   });
 
-  const Statement = late(async () => {
-    const { Statement } = await withLateWords(import("./ui/statement.tsx"));
-    return Statement;
-  });
-
-  const Install = late(async () => {
-    await idle;
-    const part = withLateWords(import("./ui/install.tsx"));
-    return orNothing(part.then(({ installWith }) => installWith(installOffer)));
-  });
+  const { News, Install, Statement } = besideThePage({ idle, runs, installOffer });
 
   const root = document.getElementById("tankside");
   if (!root) throw new Error("the page has no place to show anything in");
@@ -216,6 +201,7 @@ async function begin(): Promise<void> {
       WhoSpeaks={WhoSpeaks}
       languageStore={chosenLanguages}
       News={News}
+      Brought={Brought}
       Install={Install}
       Statement={Statement}
       hearAPour={async () => {
@@ -225,7 +211,8 @@ async function begin(): Promise<void> {
       fetches={{
         "walk-through": async () => {
           const { walkThroughWith } = await withLateWords(import("./ui/walk-through.tsx"));
-          return walkThroughWith({ ...(await runViewPorts()), print: () => window.print() });
+          const print = () => window.print();
+          return walkThroughWith({ ...(await runViewPorts()), print, TakeAlong });
         },
         "lights-out": async () => {
           const { lightsOutWith } = await withLateWords(import("./ui/lights-out.tsx"));
@@ -239,12 +226,22 @@ async function begin(): Promise<void> {
             delays,
             after,
             keeping: await keeping(),
+            classAt,
           });
         },
         "write-up": async () => {
-          const { writeUpWith } = await withLateWords(import("./ui/write-up.tsx"));
-          const [kept, { Shelf }] = [await keeping(), bottles];
-          return writeUpWith({ store, keeping: kept, saveFile, useWorksheet, after, Shelf });
+          const { writeUpIn } = await withLateWords(import("./ui/write-up-ports.ts"));
+          const [store, kept] = await Promise.all([records(), keeping()]);
+          const useTexts = (texts: KeptTexts) => workOut.put(texts, null);
+          const ports = {
+            store,
+            keeping: kept,
+            useWorksheet,
+            useTexts,
+            after,
+            Shelf: bottles.Shelf,
+          };
+          return writeUpIn(base, ports);
         },
       }}
     />,
@@ -274,24 +271,10 @@ async function begin(): Promise<void> {
 
   function useWorksheet(worksheet: Worksheet): void {
     workOut.open(worksheet.title ?? "", JSON.stringify(worksheet));
+    toWorkOut();
+  }
+
+  function toWorkOut(): void {
     location.hash = "#work-out";
   }
-}
-
-/** What the page does as well without is not complained of where it cannot be fetched. */
-function orNothing(part: Promise<ComponentType>): Promise<ComponentType> {
-  return part.catch(() => () => null);
-}
-
-function after(ms: number, act: () => void): () => void {
-  const timer = setTimeout(act, ms);
-  return () => clearTimeout(timer);
-}
-
-/** Calls back every so many ms, until the returned function is called. */
-function every(ms: number): (show: () => void) => () => void {
-  return (show) => {
-    const timer = setInterval(show, ms);
-    return () => clearInterval(timer);
-  };
 }

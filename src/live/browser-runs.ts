@@ -34,7 +34,7 @@ import { vibration } from "./vibration.ts";
 import type { VoiceSounds } from "./voice-sounds.ts";
 
 /** A run that goes on or ends is told to whoever keeps the record. */
-export type Told = (session: Session, ended: "done" | "left" | null) => void;
+type Told = (session: Session, ended: "done" | "left" | null) => void;
 
 export interface BrowserRuns extends Runs {
   readonly voice: VoiceSounds;

@@ -41,6 +41,18 @@ export async function fetchSounds(language: Language): Promise<Sounds> {
   };
 }
 
+/** The same, still packed: for a worker, which opens them itself; the encoder of tracks with them. */
+export async function fetchPackedSounds(language: Language) {
+  const [{ index, packBytes }, kitIndex, kit, stretcher, encoder] = await Promise.all([
+    fetchPack(language),
+    fetchJson("sound/tones.json"),
+    fetchBytes("sound/tones.pcm"),
+    fetchBytes(sonicWasm),
+    fetchBytes("sound/lame.wasm"),
+  ]);
+  return { index, pack: packBytes, kitIndex, kit, stretcher, encoder };
+}
+
 async function fetchPack(language: Language) {
   const index: PackIndex = await fetchJson(`sound/${language}.json`);
   const packBytes = await keptBytes(`sound/${language}.pack`, index.made, fetchBytes);

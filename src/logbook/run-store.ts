@@ -1,109 +1,134 @@
-// The runs, kept in this browser. A browser may refuse to keep anything: then they are held for as long
-// as the page is open, and whoever asks is told so.
-
-import { createStore, del, promisifyRequest, type UseStore, values } from "idb-keyval";
+// The runs, kept in this browser, each with the line that lists show of it and the pictures of its negatives. A
+// browser may refuse to keep anything: then they are held for as long as the page is open, and whoever asks is told.
+import { type OpenBase, type Refusal, refusalOf } from "./base.ts";
+import { lineOf, type RunLine } from "./run-line.ts";
 import { isRunRecord, type Judgement, judgementOf, type RunRecord } from "./run-record.ts";
+import {
+  change,
+  linesIn,
+  newestIn,
+  putInto,
+  readAll,
+  type TakenOut,
+  takenFrom,
+} from "./run-shelf.ts";
 import { soon } from "./soon.ts";
 
-/** Every run, newest first. */
+/** A line for every run, newest first. */
 export type FoundRuns =
   | {
       readonly kind: "found";
-      readonly runs: readonly RunRecord[];
+      readonly lines: readonly RunLine[];
       /** Ids of those that the browser would not keep: they go with the page. */
       readonly onlyHere: readonly string[];
       /** How many are kept in a shape of another make. They are left as they are. */
       readonly unread: number;
     }
-  /** Nothing can be read; `runs` are those of this visit, and go with the page. */
-  | { readonly kind: "refused"; readonly runs: readonly RunRecord[] };
+  /** Nothing can be read; `lines` are those of this visit, and go with the page. */
+  | { readonly kind: "refused"; readonly lines: readonly RunLine[] };
 
-/** Never rejects. False means that the browser would not: what was asked then holds for this page alone. */
+/** What came of asking a browser to keep something. */
+export type Written = "kept" | Refusal;
+
+/** Never rejects. What the browser would not keep holds for this page alone. */
 export interface RunStore {
   /** A run that is kept already keeps what was said of it: that is changed by `judge` alone. */
-  keep(record: RunRecord): Promise<boolean>;
-  /** False also where the run has been taken out meanwhile. */
-  judge(id: string, judgement: Judgement): Promise<boolean>;
-  all(): Promise<FoundRuns>;
-  remove(id: string): Promise<boolean>;
+  keep(record: RunRecord): Promise<Written>;
+  /** Refused also where the run has been taken out meanwhile. */
+  judge(id: string, judgement: Judgement): Promise<Written>;
+  lines(): Promise<FoundRuns>;
+  /** So many of the newest, whole, long before all lines are read; none where nothing can be. */
+  newest(count: number): Promise<readonly RunRecord[]>;
+  /** In the order asked for; one that is not there is left out. */
+  read(ids: readonly string[]): Promise<readonly RunRecord[]>;
+  /** null where the browser would not, and all is as it was. */
+  takeOut(id: string): Promise<TakenOut | null>;
+  putBack(taken: TakenOut): Promise<Written>;
 }
 
-export function runStore(): RunStore {
-  let opened: UseStore | null = null;
-  // Opened at the first use, and inside a promise: `indexedDB` may be missing, or throw by its very name.
-  const store = () => {
-    opened ??= createStore("tankside-runs", "kept");
-    return opened;
-  };
+/** For the first time that lines are made of all runs, ms. */
+const PATIENCE = 20_000;
+
+const newestFirst = (lines: readonly RunLine[]): readonly RunLine[] =>
+  lines.toSorted((a, b) => b.begunAt - a.begunAt || (a.id < b.id ? 1 : -1));
+
+/** @param now ms since 1970, by the device's clock. */
+export function runStore(open: OpenBase, now: () => number = Date.now): RunStore {
   /** What the browser would not keep. */
   const here = new Map<string, RunRecord>();
 
-  /** Reads and writes a run at one go, so that neither a press nor a note is lost to the other. */
-  function change(id: string, make: (was: unknown) => RunRecord | null): Promise<boolean> {
-    return store()("readwrite", async (runs) => {
-      const next = make(await promisifyRequest(runs.get(id)));
-      if (next === null) return false;
-      runs.put(next, id);
-      await promisifyRequest(runs.transaction);
-      return true;
-    });
+  async function put(id: string, make: (was: RunRecord | null) => RunRecord): Promise<Written> {
+    try {
+      await soon(change(open, id, make));
+      here.delete(id);
+      return "kept";
+    } catch (error) {
+      here.set(id, make(here.get(id) ?? null));
+      return refusalOf(error);
+    }
   }
 
   return {
-    async keep(record) {
-      const { id } = record;
-      try {
-        await soon(
-          change(id, (was) => {
-            const kept = here.get(id) ?? (isRunRecord(was) ? was : record);
-            return { ...record, ...judgementOf(kept) };
-          }),
-        );
-        here.delete(id);
-        return true;
-      } catch {
-        here.set(id, { ...record, ...judgementOf(here.get(id) ?? record) });
-        return false;
-      }
-    },
+    keep: (record) =>
+      put(record.id, (was) => {
+        const of = here.get(record.id) ?? was;
+        // What a newer version knew of it besides is not lost.
+        return { ...was, ...record, ...(of && judgementOf(of)), changedAt: now() };
+      }),
     async judge(id, judgement) {
+      const judged = (run: RunRecord) => ({ ...run, ...judgement, changedAt: now() });
       const held = here.get(id);
-      if (held) here.set(id, { ...held, ...judgement });
+      if (held) here.set(id, judged(held));
       try {
-        return await soon(
-          change(id, (was) => (isRunRecord(was) ? { ...was, ...judgement } : null)),
-        );
-      } catch {
-        return false;
+        return (await soon(change(open, id, (was) => was && judged(was)))) ? "kept" : "refused";
+      } catch (error) {
+        return refusalOf(error);
       }
     },
-    async all() {
+    async lines() {
+      const held = [...here.values()].map(lineOf);
       try {
-        const kept: readonly unknown[] = await soon(values(store()));
-        const read = kept.filter(isRunRecord);
-        const runs = read.filter(({ id }) => !here.has(id));
+        const { lines, runs } = await soon(linesIn(await soon(open())), PATIENCE);
         return {
           kind: "found",
-          runs: newestFirst([...runs, ...here.values()]),
+          lines: newestFirst([...lines.filter(({ id }) => !here.has(id)), ...held]),
           onlyHere: [...here.keys()],
-          unread: kept.length - read.length,
+          unread: runs - lines.length,
         };
       } catch {
-        return { kind: "refused", runs: newestFirst([...here.values()]) };
+        return { kind: "refused", lines: newestFirst(held) };
       }
     },
-    async remove(id) {
-      const held = here.delete(id);
+    async newest(count) {
+      const kept = await soon(newestIn(open, count)).catch((): readonly RunRecord[] => []);
+      const all = [...kept.filter(({ id }) => !here.has(id)), ...here.values()];
+      return all.toSorted((a, b) => b.begunAt - a.begunAt).slice(0, count);
+    },
+    async read(ids) {
+      const kept = await soon(readAll(open, ids)).catch((): readonly unknown[] => []);
+      const all = new Map(kept.filter(isRunRecord).map((run) => [run.id, run]));
+      for (const [id, run] of here) all.set(id, run);
+      return ids.flatMap((id) => all.get(id) ?? []);
+    },
+    async takeOut(id) {
+      const held = here.get(id);
+      here.delete(id);
       try {
-        await soon(del(id, store()));
-        return true;
+        const taken = await soon(takenFrom(await open(), id));
+        const run = held ?? taken?.run;
+        return run === undefined ? null : { run, pictures: taken?.pictures ?? [] };
       } catch {
-        return held;
+        return held === undefined ? null : { run: held, pictures: [] };
+      }
+    },
+    async putBack({ run, pictures }) {
+      try {
+        await soon(putInto(await open(), { run, pictures }));
+        return "kept";
+      } catch (error) {
+        here.set(run.id, run);
+        return refusalOf(error);
       }
     },
   };
-}
-
-function newestFirst(runs: readonly RunRecord[]): readonly RunRecord[] {
-  return runs.toSorted((a, b) => b.begunAt - a.begunAt || (a.id < b.id ? 1 : -1));
 }

@@ -1,10 +1,11 @@
 // Tanks by name, kept in this browser between visits: what stands in the form's fields for each. A
 // browser may refuse to keep anything: that comes back as data, and the program goes on without.
 
-import { createStore, entries, promisifyRequest, type UseStore } from "idb-keyval";
+import type { IDBPObjectStore } from "idb";
 import { isObject } from "../units/object.ts";
+import { inOne, type OpenBase, type Shelf, type Shelves } from "./base.ts";
 import { soon } from "./soon.ts";
-import type { KeptTexts } from "./worksheet-store.ts";
+import { isTexts, type KeptTexts } from "./worksheet-store.ts";
 
 export interface KeptTank {
   /** What its owner calls it: one tank a name. */
@@ -28,23 +29,20 @@ export interface TankStore {
 
 const byName = new Intl.Collator("en", { numeric: true });
 
-export function tankStore(): TankStore {
-  let opened: UseStore | null = null;
-  // Opened at the first use, and inside a promise: `indexedDB` may be missing, or throw by its very name.
-  const store = () => {
-    opened ??= createStore("tankside-tanks", "kept");
-    return opened;
-  };
+type Tanks = IDBPObjectStore<Shelves, Shelf[], "tanks", "readwrite">;
 
+/** @param now ms since 1970, by the device's clock. */
+export function tankStore(open: OpenBase, now: () => number = Date.now): TankStore {
   /** Changes what is kept under a name, unless it is of another make. */
-  async function change(label: string, act: (tanks: IDBObjectStore) => void): Promise<boolean> {
+  async function change(label: string, act: (tanks: Tanks) => Promise<unknown>): Promise<boolean> {
     try {
+      const base = await soon(open());
       return await soon(
-        store()("readwrite", async (tanks) => {
-          const was: unknown = await promisifyRequest(tanks.get(label));
+        inOne(base, ["tanks"], async (writing) => {
+          const tanks = writing.objectStore("tanks");
+          const was: unknown = await tanks.get(label);
           if (was !== undefined && !isTankOf(label, was)) return false;
-          act(tanks);
-          await promisifyRequest(tanks.transaction);
+          await act(tanks);
           return true;
         }),
       );
@@ -56,8 +54,13 @@ export function tankStore(): TankStore {
   return {
     async load() {
       try {
-        const kept: readonly [unknown, unknown][] = await soon(entries(store()));
-        const tanks = kept.flatMap(([label, it]) => (isTankOf(label, it) ? [it] : []));
+        const reading = (await soon(open())).transaction("tanks");
+        const [labels, kept] = await soon(
+          Promise.all([reading.store.getAllKeys(), reading.store.getAll()]),
+        );
+        const tanks = kept.flatMap((it, i): readonly KeptTank[] =>
+          isTankOf(labels[i], it) ? [{ label: it.label, texts: it.texts }] : [],
+        );
         return {
           kind: "found",
           tanks: tanks.toSorted((a, b) => byName.compare(a.label, b.label)),
@@ -66,16 +69,21 @@ export function tankStore(): TankStore {
         return { kind: "refused" };
       }
     },
-    keep: (tank) => change(tank.label, (tanks) => tanks.put(tank, tank.label)),
+    keep: (tank) =>
+      change(tank.label, (tanks) => tanks.put({ ...tank, keptAt: now() }, tank.label)),
     remove: (label) => change(label, (tanks) => tanks.delete(label)),
   };
 }
 
-function isTankOf(label: unknown, kept: unknown): kept is KeptTank {
+/** What is kept under a name; when it was is not there in those of the first versions, ms since 1970. */
+export function isTankOf(
+  label: unknown,
+  kept: unknown,
+): kept is KeptTank & { readonly keptAt?: number } {
   return (
     isObject(kept) &&
     kept.label === label &&
-    isObject(kept.texts) &&
-    Object.values(kept.texts).every((text) => typeof text === "string")
+    isTexts(kept.texts) &&
+    (kept.keptAt === undefined || typeof kept.keptAt === "number")
   );
 }

@@ -1,8 +1,8 @@
 // The worksheet as typed, kept in this browser between visits. A browser may refuse to keep
 // anything: that comes back as data, and the program goes on without.
 
-import { createStore, get, set, type UseStore } from "idb-keyval";
 import { isObject } from "../units/object.ts";
+import type { OpenBase } from "./base.ts";
 import { soon } from "./soon.ts";
 
 /** Texts by path, as the screen holds them. */
@@ -20,20 +20,15 @@ export interface WorksheetStore {
   keep(texts: KeptTexts): Promise<boolean>;
 }
 
-const KEY = "worksheet";
+/** The one that stands in Work out. */
+export const WORKSHEET = "worksheet";
 
-export function worksheetStore(): WorksheetStore {
-  let opened: UseStore | null = null;
+export function worksheetStore(open: OpenBase): WorksheetStore {
   let refused = false;
-  // Opened at the first use, and inside the promise: `indexedDB` may be missing, or throw by its very name.
-  const store = () => {
-    opened ??= createStore("tankside-worksheet", "kept");
-    return opened;
-  };
   return {
     async load() {
       try {
-        const kept: unknown = await soon(get(KEY, store()));
+        const kept: unknown = await soon(open().then((base) => base.get("worksheets", WORKSHEET)));
         return isTexts(kept) ? { kind: "found", texts: kept } : { kind: "nothing" };
       } catch {
         refused = true;
@@ -44,7 +39,7 @@ export function worksheetStore(): WorksheetStore {
       // What could not be read may still be there, and is not to be written over.
       if (refused) return false;
       try {
-        await set(KEY, texts, store());
+        await (await open()).put("worksheets", texts, WORKSHEET);
         return true;
       } catch {
         return false;
@@ -53,6 +48,6 @@ export function worksheetStore(): WorksheetStore {
   };
 }
 
-function isTexts(kept: unknown): kept is KeptTexts {
+export function isTexts(kept: unknown): kept is KeptTexts {
   return isObject(kept) && Object.values(kept).every((text) => typeof text === "string");
 }

@@ -1,10 +1,9 @@
-// A timeline in, its track out, minute by minute: every cue's sound added at its place.
+// A track in, its sound out, minute by minute: every cue's sound added at its place.
 // Mixed by hand into arrays: it is the fastest way measured, and the same everywhere. In pieces,
 // so that a day-long track takes no more memory than a short one.
-import type { Timeline } from "../timeline/score.ts";
 import { type Sources, soundOf } from "../timeline/sound.ts";
 import { sampleRate } from "../tones/designs.ts";
-import { layOut } from "./layout.ts";
+import type { Track } from "./track.ts";
 
 /** Seconds of silence after the last sound. */
 const LAST = 1;
@@ -18,42 +17,36 @@ interface Sounding {
 }
 
 /** Samples of the whole track at 24 kHz. */
-export const trackSamples = (timeline: Timeline, gap: number): number =>
-  Math.ceil((layOut(timeline, gap).seconds + LAST) * sampleRate);
+export const trackSamples = ({ seconds }: Pick<Track, "seconds">): number =>
+  Math.ceil((seconds + LAST) * sampleRate);
 
-/** Mono at 24 kHz, from −1 to 1, in pieces of a minute; the last may be shorter. */
-export function* mix(timeline: Timeline, gap: number, sources: Sources): Generator<Float32Array> {
-  const cues = placedCues(timeline, gap);
-  const length = trackSamples(timeline, gap);
+/** How many pieces a track is mixed in. */
+export const trackPieces = (track: Pick<Track, "seconds">): number =>
+  Math.ceil(trackSamples(track) / PIECE);
+
+/**
+ * Mono at 24 kHz, from −1 to 1, in pieces of a minute; the last may be shorter. Each is to be done with before the next
+ * is asked for: they are one array, since getting memory for each takes as long as mixing it.
+ */
+export function* mix(track: Track, sources: Sources): Generator<Float32Array> {
+  const length = trackSamples(track);
+  const minute = new Float32Array(Math.min(PIECE, length));
   let next = 0;
   let sounding: readonly Sounding[] = [];
   for (let from = 0; from < length; from += PIECE) {
-    const piece = new Float32Array(Math.min(PIECE, length - from));
+    const piece = minute.subarray(0, length - from);
+    piece.fill(0);
     const begun: Sounding[] = [];
-    for (
-      let cue = cues[next];
-      cue !== undefined && cue.at < from + piece.length;
-      cue = cues[next]
-    ) {
-      begun.push({ sound: soundOf(cue.cue, sources), at: cue.at });
+    for (let cue = track.cues[next]; cue !== undefined; cue = track.cues[next]) {
+      const at = Math.round(cue.at * sampleRate);
+      if (at >= from + piece.length) break;
+      begun.push({ sound: soundOf(cue.cue, sources), at });
       next += 1;
     }
     sounding = [...sounding, ...begun].filter(({ sound, at }) => at + sound.length > from);
     for (const { sound, at } of sounding) add(piece, sound, at - from);
     yield piece;
   }
-}
-
-function placedCues(timeline: Timeline, gap: number) {
-  const { starts } = layOut(timeline, gap);
-  return timeline.sections
-    .flatMap((section, i) =>
-      section.cues.map((cue) => ({
-        cue,
-        at: Math.round(((starts[i]?.at ?? 0) + cue.at) * sampleRate),
-      })),
-    )
-    .toSorted((a, b) => a.at - b.at);
 }
 
 /** Adds what falls within the piece; `at` is negative for a sound that began before it. */

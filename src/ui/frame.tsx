@@ -22,6 +22,8 @@ interface FrameProps extends WorkOutPlaceProps {
   readonly languageStore: LanguageStore;
   /** A newer version, told of in the masthead. */
   readonly News?: ComponentType;
+  /** A worksheet that came with the page's address. */
+  readonly Brought?: ComponentType;
   /** The offer to install the page, in the colophon. */
   readonly Install?: ComponentType;
   /** What is promised of accessibility, behind a fold of the colophon. */
@@ -29,7 +31,8 @@ interface FrameProps extends WorkOutPlaceProps {
 }
 
 export function Frame(props: FrameProps) {
-  const { place, fetches, languageStore, News, Install, Statement, ...workOutProps } = props;
+  const { place, fetches, languageStore, News, Brought, Install, Statement, ...workOutProps } =
+    props;
   const here = place.value;
   const [read, setRead] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -71,6 +74,7 @@ export function Frame(props: FrameProps) {
           </ul>
         </nav>
         {News && <News />}
+        {Brought && <Brought />}
       </header>
       <main id="page" class="place" tabIndex={-1}>
         <h1 ref={heading} tabIndex={-1}>

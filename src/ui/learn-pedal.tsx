@@ -1,6 +1,6 @@
 // A page turner, a pedal or any other button, learnt before a run by pressing it: what was learnt in words,
 // a trial of it, and a way to have it forgotten. While keys are taken, Escape and time always end it.
-import { useEffect, useMemo, useRef } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { KeyMoment, Pedal } from "../live/pedal.ts";
 import { steadyClock } from "../live/steady-clock.ts";
 import type { Clock } from "../live/synthesiser.ts";
@@ -26,6 +26,22 @@ export function LearnPedal({ pedals, clock = steadyClock }: LearnPedalProps) {
   const all = pedals.all.value;
   const taker = useTaker(learner, state.kind);
   useEffect(() => learner.stop, [learner]);
+  const [gone, setGone] = useState<Pedal | null>(null);
+  const isBack = gone === null && state.kind === "resting" && state.told === "forgotten";
+  const undo = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (gone !== null) undo.current?.focus();
+  }, [gone]);
+
+  function forget(pedal: Pedal): void {
+    learner.forget(pedal);
+    setGone(pedal);
+  }
+
+  function bringBack(pedal: Pedal): void {
+    pedals.learn([pedal]);
+    setGone(null);
+  }
 
   return (
     <details class="pedal" onToggle={learner.stop}>
@@ -37,7 +53,7 @@ export function LearnPedal({ pedals, clock = steadyClock }: LearnPedalProps) {
             {all.map((pedal) => (
               <li key={`${pedal.code} ${pedal.key}`}>
                 <span>{words[pedal.holds ? "holds" : "taps"](keyName(pedal))}</span>
-                <button type="button" onClick={() => learner.forget(pedal)}>
+                <button type="button" onClick={() => forget(pedal)}>
                   {words.forget(keyName(pedal))}
                 </button>
               </li>
@@ -69,8 +85,14 @@ export function LearnPedal({ pedals, clock = steadyClock }: LearnPedalProps) {
         {state.kind !== "resting" && <p aria-hidden="true">{asks(state.kind)}</p>}
       </div>
       <p role="status" class="pedal-told">
-        {told(state)}
+        {isBack ? null : told(state)}
       </p>
+      {gone !== null && (
+        <button ref={undo} type="button" onClick={() => bringBack(gone)}>
+          {lateWords.value.write.undo}
+          <span class="unseen"> {keyName(gone)}</span>
+        </button>
+      )}
     </details>
   );
 }

@@ -12,9 +12,11 @@ import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { spokenIn } from "../units/language.ts";
+import { AcceptStops } from "./accept-stops.tsx";
 import { AlsoFelt } from "./also-felt.tsx";
 import { mixAnswer } from "./answer-model.ts";
 import { AskWho } from "./ask-who.tsx";
+import { ClassStart, type ClassStartPorts } from "./class-start.tsx";
 import { type Heard, HearFirst } from "./hear-first.tsx";
 import { KeptHere } from "./kept-here.tsx";
 import { KnockSwitch } from "./knock-switch.tsx";
@@ -36,6 +38,10 @@ export interface LightsOutPorts extends RunViewPorts {
   readonly delays: DelayStore;
   readonly after: (ms: number, act: () => void) => () => void;
   readonly keeping: Keeping;
+  /** ms since 1970 of the minute at which a class starts, where a link said so. */
+  readonly classAt?: ClassStartPorts["classAt"];
+  /** ms since 1970, by the device's clock. */
+  readonly now?: () => number;
 }
 
 export function lightsOutWith(ports: LightsOutPorts): ComponentType<PlaceProps> {
@@ -54,25 +60,12 @@ export function lightsOutWith(ports: LightsOutPorts): ComponentType<PlaceProps> 
 interface BeforeProps {
   readonly worksheet: ReadonlySignal<Worksheet | null>;
   readonly plan: ReadonlySignal<Plan | null>;
-  readonly ports: Pick<
-    LightsOutPorts,
-    | "runs"
-    | "soundCheck"
-    | "delays"
-    | "keeping"
-    | "after"
-    | "pedals"
-    | "probe"
-    | "knocks"
-    | "senses"
-    | "sounds"
-    | "vibrate"
-  >;
+  readonly ports: LightsOutPorts;
 }
 
 function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
   const { runs, soundCheck, delays, keeping, after, pedals, probe, knocks } = ports;
-  const { senses, sounds, vibrate } = ports;
+  const { senses, sounds, vibrate, classAt, now = Date.now, often, keepAwake } = ports;
   const [accepted, setAccepted] = useState(false);
   const [heard, setHeard] = useState<Heard>("not-said");
   const run = runs.current.value?.id;
@@ -122,24 +115,7 @@ function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
           {lateWords.value.beforeRun.mix(mixText(sheet, made))}
         </p>
       </section>
-      {stops.length > 0 && (
-        <section class="stops" aria-label={lateWords.value.beforeRun.stops}>
-          <h2>{lateWords.value.beforeRun.stops}</h2>
-          {stops.map(({ text }) => (
-            <p key={text}>
-              <b>{words.value.answers.severity.stop}.</b> {text}
-            </p>
-          ))}
-          <label>
-            <input
-              type="checkbox"
-              checked={accepted}
-              onChange={(event) => setAccepted(event.currentTarget.checked)}
-            />
-            {lateWords.value.beforeRun.accept}
-          </label>
-        </section>
-      )}
+      <AcceptStops stops={stops} accepted={accepted} accept={setAccepted} />
       <HearFirst
         key={run}
         language={spokenIn(sheet.language)}
@@ -147,6 +123,15 @@ function BeforeRun({ worksheet, plan, ports }: BeforeProps) {
         heard={heard}
         answer={setHeard}
       />
+      {classAt?.value != null && run === undefined && (
+        <ClassStart
+          key={classAt.value}
+          {...{ classAt, sounds, now, often, keepAwake, held }}
+          at={classAt.value}
+          language={spokenIn(sheet.language)}
+          begin={() => void begin()}
+        />
+      )}
       <button
         type="button"
         class={heard === "yes" ? "first" : "first second"}

@@ -12,6 +12,9 @@ export interface PlaceProps {
   readonly plan: ReadonlySignal<Plan | null>;
 }
 
+/** Whether a location hash is meant as a worksheet in a link, of whatever version (plan/worksheet-link.ts). */
+export const carriesWorksheet = (hash: string): boolean => /^#w\d+\./.test(hash);
+
 /** The place that a location hash names (`"#lights-out"`), or null. */
 export function placeAt(hash: string): PlaceId | null {
   return placeIds.find((id) => hash === `#${id}`) ?? null;

@@ -16,12 +16,23 @@ export function recordOf(session: Session, ended: RunRecord["ended"]): RunRecord
     begunAt,
     worksheet,
     developmentSeconds: plan.developmentSeconds,
+    planned: plannedIn(session),
     presses,
     ...(otherwise.length === 0 ? {} : { otherwise }),
     ...(developed === plan.developmentSeconds ? {} : { developedSeconds: developed }),
     ended,
     note: "",
   };
+}
+
+/** Each bath once, though a wash may be poured in again and again. */
+function plannedIn({ plan, timeline }: Session): NonNullable<RunRecord["planned"]> {
+  return plan.baths.flatMap(({ id, seconds }) => {
+    const section = timeline.sections.find(({ moments }) =>
+      moments.some((moment) => moment.do === "pour-in" && moment.bath === id),
+    );
+    return section === undefined ? [] : [{ bath: id, section: section.id, seconds }];
+  });
 }
 
 /** A gap that nobody heard, shorter than this, seconds, is not worth writing down. */

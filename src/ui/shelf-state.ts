@@ -11,7 +11,7 @@ import { lateWords } from "./language.ts";
 
 export interface ShelfPorts {
   readonly store: BottleStore;
-  /** The runs that are kept: what one of them could not write down when it ended is written down here. */
+  /** The newest of the runs that are kept: what one of them could not write down when it ended is written down here. */
   readonly runs: () => Promise<readonly RunRecord[]>;
   /** ms since 1970, by the device's clock. */
   readonly now: () => number;

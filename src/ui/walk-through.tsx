@@ -10,6 +10,7 @@ import type { PlaceProps } from "./place.ts";
 import { lastRehearsal, Rehearse } from "./rehearse.tsx";
 import { RunView, type RunViewPorts } from "./run-view.tsx";
 import { Walk } from "./score-walk.tsx";
+import type { TakeProps } from "./take-along.tsx";
 import "./lights-out.css";
 import "./score.css";
 import "./walk-through.css";
@@ -24,10 +25,12 @@ export interface WalkThroughPorts extends RunViewPorts {
   readonly runs: Runs;
   /** Asks the browser to print the page. */
   readonly print: () => void;
+  /** The session as files to take along, fetched when its fold is opened. */
+  readonly TakeAlong?: ComponentType<TakeProps>;
 }
 
 export function walkThroughWith(ports: WalkThroughPorts): ComponentType<PlaceProps> {
-  const { runs, print } = ports;
+  const { runs, print, TakeAlong } = ports;
   const last = lastRehearsal(runs);
   return function WalkThrough({ worksheet, plan }: PlaceProps) {
     const session = runs.current.value;
@@ -48,6 +51,9 @@ export function walkThroughWith(ports: WalkThroughPorts): ComponentType<PlacePro
     return (
       <>
         <Compiling {...given} print={print} />
+        {session === null && TakeAlong && (
+          <TakeFold TakeAlong={TakeAlong} worksheet={given.worksheet} />
+        )}
         {session === null && <Rehearse {...given} last={last} hasEnded={hasEnded} />}
         {session?.rehearsal !== undefined && (
           <RunView key={session.id} session={session} ports={ports} />
@@ -55,6 +61,16 @@ export function walkThroughWith(ports: WalkThroughPorts): ComponentType<PlacePro
       </>
     );
   };
+}
+
+function TakeFold({ TakeAlong, worksheet }: TakeProps & { TakeAlong: ComponentType<TakeProps> }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details class="take-fold" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{lateWords.value.take.title}</summary>
+      {open && <TakeAlong worksheet={worksheet} />}
+    </details>
+  );
 }
 
 interface CompilingProps {

@@ -7,12 +7,12 @@ export function textOfFile(worksheet: Worksheet): string {
 }
 
 /** `"gullrock-light-thursday.json"`: letters and digits of any script, nothing a file system minds. */
-export function fileName(worksheet: Worksheet): string {
+export function fileName(worksheet: Worksheet, ending = "json"): string {
   const name = (worksheet.title ?? "")
     .normalize("NFC")
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, "-")
     .replace(/^-|-$/g, "")
     .slice(0, 60);
-  return `${name === "" ? "worksheet" : name}.json`;
+  return `${name === "" ? "worksheet" : name}.${ending}`;
 }

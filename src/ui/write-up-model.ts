@@ -11,7 +11,16 @@ export function titleOf({ worksheet }: RunRecord): string {
 
 /** `"Thursday, 12 March 2026 at 19:42"`, as the locale has it. */
 export function dayAndTime(at: number, as = locale.value): string {
-  return new Intl.DateTimeFormat(as, { dateStyle: "full", timeStyle: "short" }).format(at);
+  return formatIn(as, "day and time", { dateStyle: "full", timeStyle: "short" }).format(at);
+}
+
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+/** Made once a language: making one takes longer than all else that is told of a run. */
+function formatIn(as: string, what: string, how: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  const known = formats.get(`${what} ${as}`) ?? new Intl.DateTimeFormat(as, how);
+  formats.set(`${what} ${as}`, known);
+  return known;
 }
 
 /** A line for each film, with what it was metered at, if anyone said. */
@@ -44,7 +53,7 @@ export interface PressLine {
 }
 
 export function pressLines(record: RunRecord, as = locale.value): readonly PressLine[] {
-  const clock = new Intl.DateTimeFormat(as, { timeStyle: "medium" });
+  const clock = formatIn(as, "clock", { timeStyle: "medium" });
   return record.presses.map(({ section, at }, i) => {
     const before = record.presses[i - 1];
     // A wall clock may have been set back between the two.
@@ -104,9 +113,4 @@ export function endingLine(record: RunRecord): string {
     case null:
       return open;
   }
-}
-
-/** All runs as the text of one file. */
-export function textOfRuns(runs: readonly RunRecord[]): string {
-  return `${JSON.stringify({ tankside: 1, runs }, null, 2)}\n`;
 }

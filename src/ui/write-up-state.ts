@@ -1,100 +1,188 @@
 // Ports in, the kept runs out, and the acts a person can do to them. A note is kept as it is typed, a
 // pause after the last key; what is taken out can be brought back for as long as the place is open.
-import { computed, type ReadonlySignal, signal } from "@preact/signals";
+// Past 200 lines because all that can be done to the runs is done to the one list of them.
+import { batch, computed, type ReadonlySignal, signal } from "@preact/signals";
+import type { Picture } from "../logbook/picture.ts";
+import type { PictureStore } from "../logbook/picture-store.ts";
+import { lineOf, type RunLine } from "../logbook/run-line.ts";
 import { type Judgement, judgementOf, type RunRecord } from "../logbook/run-record.ts";
-import type { FoundRuns, RunStore } from "../logbook/run-store.ts";
-import type { Worksheet } from "../plan/worksheet.ts";
-import type { Negatives } from "../trade/negatives.ts";
+import type { TakenOut } from "../logbook/run-shelf.ts";
+import type { FoundRuns, RunStore, Written } from "../logbook/run-store.ts";
 import { lateWords } from "./language.ts";
-import { textOfRuns, titleOf } from "./write-up-model.ts";
+import { matching, nothingWanted, type Wanted } from "./write-up-find.ts";
+import { titleOf } from "./write-up-model.ts";
 
 export interface WriteUpPorts {
   readonly store: RunStore;
-  /** Offers a text to the person as a file. */
-  readonly saveFile: (name: string, text: string) => void;
-  /** Fills in Work out with a worksheet, and goes there. */
-  readonly useWorksheet: (worksheet: Worksheet) => void;
+  readonly pictures: PictureStore;
   /** Calls once, so many ms from now; returns the way to call it off. */
   readonly after: (ms: number, act: () => void) => () => void;
 }
 
+/** What was taken out, and can be put back. */
+type Gone =
+  | { readonly kind: "run"; readonly taken: TakenOut }
+  | { readonly kind: "picture"; readonly picture: Picture };
+
 export interface WriteUp {
   /** null until the store has answered. */
   readonly found: ReadonlySignal<FoundRuns | null>;
-  /** By run: whether what was typed last is kept. Nothing while it waits to be. */
-  readonly notes: ReadonlySignal<{ readonly [id: string]: "kept" | "refused" | undefined }>;
+  /** Whether all lines are there: until then `found` has the newest alone. */
+  readonly whole: ReadonlySignal<boolean>;
+  readonly wanted: ReadonlySignal<Wanted>;
+  /** Those that fit, newest first. */
+  readonly matches: ReadonlySignal<readonly RunLine[]>;
+  /** The first of them, as many as are shown; a run that has not been read yet is left out. */
+  readonly shown: ReadonlySignal<readonly RunRecord[]>;
+  /** How many more of them there are. */
+  readonly hidden: ReadonlySignal<number>;
+  /** By run: whether what was said last is kept. Nothing while it waits to be. */
+  readonly notes: ReadonlySignal<{ readonly [id: string]: Written | undefined }>;
   /** Taken out since the place was opened, the last one last. */
-  readonly taken: ReadonlySignal<readonly RunRecord[]>;
+  readonly gone: ReadonlySignal<readonly Gone[]>;
   /** The run that was brought back last. */
   readonly returned: ReadonlySignal<string | null>;
   readonly notice: ReadonlySignal<string | null>;
+  /** Counts the pictures that went and came, so that whoever shows them looks again. */
+  readonly pictured: ReadonlySignal<number>;
+  find(wanted: Partial<Wanted>): void;
+  more(): void;
+  /** One that may not be shown. */
+  read(id: string): Promise<RunRecord | null>;
   type(id: string, note: string): void;
-  /** What was seen on its negatives, kept at once. */
-  see(id: string, negatives: Negatives): void;
-  takeOut(id: string): void;
-  undo(): void;
-  saveAll(): void;
-  again(id: string): void;
+  /** Something seen on its negatives, kept at once. */
+  judge(id: string, judgement: Judgement): void;
+  takeOut(id: string): Promise<void>;
+  takeOutPicture(picture: Picture): Promise<void>;
+  undo(): Promise<void>;
+  tell(says: () => string): void;
+  /** Runs that the browser would not keep. */
+  held(): Promise<readonly RunRecord[]>;
+  /** All anew, after much came at once. */
+  lookAgain(): Promise<void>;
   /** Keeps at once what is waiting to be kept: for the moment the place is left. */
   keepNow(): void;
 }
 
 /** A note is kept after so long a pause, ms. */
 const KEEP_AFTER = 600;
+/** Shown at once, and more at each press. */
+export const PAGE = 10;
 
-export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPorts): WriteUp {
+export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
   const found = signal<FoundRuns | null>(null);
-  const notes = signal<{ readonly [id: string]: "kept" | "refused" | undefined }>({});
-  const taken = signal<readonly RunRecord[]>([]);
+  const whole = signal(false);
+  const wanted = signal(nothingWanted);
+  const most = signal(PAGE);
+  /** Those that have been read. */
+  const records = signal<ReadonlyMap<string, RunRecord>>(new Map());
+  const notes = signal<{ readonly [id: string]: Written | undefined }>({});
+  const gone = signal<readonly Gone[]>([]);
   const returned = signal<string | null>(null);
+  const pictured = signal(0);
   /** In whatever words are in force when it is shown. */
   const says = signal<(() => string) | null>(null);
   /** Notes that wait to be kept: the way to call that off. */
   const waiting = new Map<string, () => void>();
 
-  store.all().then((all) => {
-    found.value = all;
-  });
+  const matches = computed(() => matching(found.value?.lines ?? [], wanted.value));
+  const shown = computed(() =>
+    matches.value.slice(0, most.value).flatMap(({ id }) => records.value.get(id) ?? []),
+  );
 
-  const runs = () => found.value?.runs ?? [];
-  const runOf = (id: string) => runs().find((run) => run.id === id);
+  async function lookAgain(): Promise<void> {
+    const lines = await store.lines();
+    batch(() => {
+      found.value = lines;
+      whole.value = true;
+    });
+    await readShown();
+  }
 
-  function become(next: readonly RunRecord[]): void {
-    if (found.value !== null) found.value = { ...found.value, runs: next };
+  async function look(): Promise<void> {
+    const newest = await store.newest(PAGE);
+    if (newest.length > 0)
+      batch(() => {
+        records.value = new Map(newest.map((run) => [run.id, run]));
+        found.value = { kind: "found", lines: newest.map(lineOf), onlyHere: [], unread: 0 };
+      });
+    await lookAgain();
+  }
+  void look();
+
+  async function readShown(): Promise<void> {
+    const ids = matches.value.slice(0, most.value).map(({ id }) => id);
+    const unread = ids.filter((id) => !records.value.has(id));
+    if (unread.length === 0) return;
+    const read = await store.read(unread);
+    records.value = new Map([...read.map((run) => [run.id, run] as const), ...records.value]);
+  }
+
+  function becomes(run: RunRecord): void {
+    records.value = new Map(records.value).set(run.id, run);
+    const now = found.value;
+    if (now === null) return;
+    const others = now.lines.filter(({ id }) => id !== run.id);
+    const lines = [...others, lineOf(run)].toSorted((a, b) => b.begunAt - a.begunAt);
+    found.value = { ...now, lines };
   }
 
   function keep(id: string): void {
     waiting.get(id)?.();
     waiting.delete(id);
-    const run = runOf(id);
+    const run = records.value.get(id);
     if (run === undefined) return;
-    const { note, negatives } = run;
-    store.judge(id, judgementOf(run)).then((kept) => {
+    store.judge(id, judgementOf(run)).then((written) => {
       // Something more may have been said meanwhile, which is another matter.
-      const now = runOf(id);
-      if (now?.note !== note || now.negatives !== negatives || waiting.has(id)) return;
-      notes.value = { ...notes.value, [id]: kept ? "kept" : "refused" };
+      if (records.value.get(id) !== run || waiting.has(id)) return;
+      notes.value = { ...notes.value, [id]: written };
     });
   }
 
   function say(id: string, judgement: Judgement): void {
-    become(runs().map((run) => (run.id === id ? { ...run, ...judgement } : run)));
-    notes.value = { ...notes.value, [id]: undefined };
+    const run = records.value.get(id);
+    if (run === undefined) return;
+    batch(() => {
+      becomes({ ...run, ...judgement });
+      notes.value = { ...notes.value, [id]: undefined };
+    });
   }
 
-  function putBack(run: RunRecord): void {
-    const others = runs().filter(({ id }) => id !== run.id);
-    become([...others, run].toSorted((a, b) => b.begunAt - a.begunAt));
-  }
+  /** What is told of the last that is still gone. */
+  const toldOf = (last: Gone | undefined): (() => string) | null => {
+    if (last === undefined) return null;
+    if (last.kind === "picture") return () => lateWords.value.pictures.removed;
+    return () => lateWords.value.write.takenOut(titleOf(last.taken.run));
+  };
 
   return {
     found,
+    whole,
+    wanted,
+    matches,
+    shown,
+    hidden: computed(() => Math.max(0, matches.value.length - most.value)),
     notes,
-    taken,
+    gone,
     returned,
+    pictured,
     notice: computed(() => says.value?.() ?? null),
-    see(id, negatives) {
-      say(id, { negatives });
+    find(more) {
+      batch(() => {
+        wanted.value = { ...wanted.value, ...more };
+        most.value = PAGE;
+      });
+      void readShown();
+    },
+    more() {
+      most.value += PAGE;
+      void readShown();
+    },
+    async read(id) {
+      return records.value.get(id) ?? (await store.read([id]))[0] ?? null;
+    },
+    judge(id, judgement) {
+      say(id, judgement);
       keep(id);
     },
     type(id, note) {
@@ -105,42 +193,69 @@ export function openWriteUp({ store, saveFile, useWorksheet, after }: WriteUpPor
         after(KEEP_AFTER, () => keep(id)),
       );
     },
-    takeOut(id) {
-      const run = runOf(id);
+    async takeOut(id) {
+      const run = records.value.get(id);
       if (run === undefined) return;
       waiting.get(id)?.();
       waiting.delete(id);
-      become(runs().filter((other) => other !== run));
-      taken.value = [...taken.value, run];
-      says.value = () => lateWords.value.write.takenOut(titleOf(run));
-      store.remove(id).then((removed) => {
-        if (removed || !taken.value.includes(run)) return;
-        taken.value = taken.value.filter((other) => other !== run);
-        putBack(run);
+      const taken = await store.takeOut(id);
+      if (taken === null) {
         says.value = () => lateWords.value.write.notTakenOut(titleOf(run));
-      });
-    },
-    undo() {
-      const run = taken.value.at(-1);
-      if (run === undefined) return;
-      taken.value = taken.value.slice(0, -1);
-      putBack(run);
-      returned.value = run.id;
-      const last = taken.value.at(-1);
-      says.value = last === undefined ? null : () => lateWords.value.write.takenOut(titleOf(last));
-      store.keep(run).then((kept) => {
+        return;
+      }
+      batch(() => {
         const now = found.value;
-        if (kept || now?.kind !== "found") return;
-        found.value = { ...now, onlyHere: [...now.onlyHere, run.id] };
+        if (now !== null)
+          found.value = { ...now, lines: now.lines.filter((line) => line.id !== id) };
+        // With what was typed last, which nothing kept yet.
+        const whole: TakenOut = { ...taken, run: { ...taken.run, ...judgementOf(run) } };
+        gone.value = [...gone.value, { kind: "run", taken: whole }];
+        says.value = toldOf(gone.value.at(-1));
+      });
+      await readShown();
+    },
+    async takeOutPicture(picture) {
+      const went = await pictures.remove(picture);
+      batch(() => {
+        if (went) gone.value = [...gone.value, { kind: "picture", picture }];
+        says.value = went ? toldOf(gone.value.at(-1)) : () => lateWords.value.pictures.notRemoved;
+        pictured.value += 1;
       });
     },
-    saveAll() {
-      saveFile(lateWords.value.write.file, textOfRuns(runs()));
-      says.value = () => lateWords.value.write.saved(lateWords.value.write.file);
+    async undo() {
+      const last = gone.value.at(-1);
+      if (last === undefined) return;
+      const back =
+        last.kind === "run" ? await store.putBack(last.taken) : await pictures.keep(last.picture);
+      batch(() => {
+        // A picture that finds no room stays where it can be asked for again.
+        if (last.kind === "picture" && back !== "kept") {
+          says.value = () => lateWords.value.pictures.noRoom;
+          return;
+        }
+        gone.value = gone.value.slice(0, -1);
+        says.value = toldOf(gone.value.at(-1));
+        pictured.value += 1;
+        if (last.kind === "picture") return;
+        const { run } = last.taken;
+        becomes(run);
+        returned.value = run.id;
+        const now = found.value;
+        if (back !== "kept" && now?.kind === "found")
+          found.value = { ...now, onlyHere: [...now.onlyHere, run.id] };
+      });
     },
-    again(id) {
-      const run = runOf(id);
-      if (run) useWorksheet(run.worksheet);
+    tell(next) {
+      says.value = next;
+    },
+    async held() {
+      const now = found.value;
+      if (now === null) return [];
+      return store.read(now.kind === "found" ? now.onlyHere : now.lines.map(({ id }) => id));
+    },
+    async lookAgain() {
+      records.value = new Map();
+      await lookAgain();
     },
     keepNow() {
       for (const id of [...waiting.keys()]) keep(id);

@@ -2,19 +2,21 @@
 // here: the acts stand in write-up-state.ts, what is said of a run in write-up-model.ts.
 import type { ComponentType } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
-import type { Keeping } from "../logbook/keeping.ts";
 import type { RunRecord } from "../logbook/run-record.ts";
 import { KeptHere } from "./kept-here.tsx";
-import { LookAtNegatives } from "./negatives.tsx";
-import type { PlaceProps } from "./place.ts";
-import { Facts, Presses } from "./write-up-facts.tsx";
-import { dayAndTime, titleOf } from "./write-up-model.ts";
-import { openWriteUp, type WriteUp, type WriteUpPorts } from "./write-up-state.ts";
-import "./write-up.css";
 import { lateWords } from "./language.ts";
+import { OverTime } from "./over-time.tsx";
+import type { PlaceProps } from "./place.ts";
+import { SideBySide } from "./side-by-side.tsx";
+import type { FilePorts } from "./taking-in.ts";
+import { FileTools } from "./write-up-files.tsx";
+import { Filters } from "./write-up-filters.tsx";
+import { Run, type RunPorts } from "./write-up-run.tsx";
+import { openWriteUp, PAGE, type WriteUp, type WriteUpPorts } from "./write-up-state.ts";
+import "./curve.css";
+import "./write-up.css";
 
-interface WriteUpPlacePorts extends WriteUpPorts {
-  readonly keeping: Keeping;
+export interface WriteUpPlacePorts extends WriteUpPorts, FilePorts, RunPorts {
   /** The shelf of bottles, fetched when its fold is opened. */
   readonly Shelf: ComponentType;
 }
@@ -25,36 +27,29 @@ export function writeUpWith(ports: WriteUpPlacePorts): ComponentType<PlaceProps>
     useLayoutEffect(() => keepOnLeaving(writeUp.keepNow), [writeUp]);
     const found = writeUp.found.value;
     if (found === null) return <p role="status">{lateWords.value.write.onItsWay}</p>;
-    const { runs } = found;
+    const some = found.lines.length > 0;
+    const { write } = lateWords.value;
     return (
       <>
-        <p>{lateWords.value.write.lead}</p>
+        <p>{write.lead}</p>
         <ShelfFold Shelf={ports.Shelf} />
-        {found.kind === "refused" && <p class="not-kept">{lateWords.value.write.refused}</p>}
+        {found.kind === "refused" && <p class="not-kept">{write.refused}</p>}
         {found.kind === "found" && found.onlyHere.length > 0 && (
-          <p class="not-kept">{lateWords.value.write.onlyHere(found.onlyHere.length)}</p>
+          <p class="not-kept">{write.onlyHere(found.onlyHere.length)}</p>
         )}
-        {runs.length > 0 && <KeptHere keeping={ports.keeping} beside="the records" />}
-        {runs.length > 0 && (
-          <div class="run-tools">
-            <button type="button" onClick={writeUp.saveAll}>
-              {lateWords.value.write.saveAll}
-            </button>
-          </div>
-        )}
+        {some && <KeptHere keeping={ports.keeping} beside="the records" />}
+        <FileTools ports={ports} writeUp={writeUp} some={some} />
         <Notice writeUp={writeUp} />
-        {runs.length === 0 && found.kind === "found" && (
+        {!some && found.kind === "found" && (
           <p>
-            {lateWords.value.write.empty}{" "}
-            <a href="#lights-out">{lateWords.value.write.toLightsOut}</a>
+            {write.empty} <a href="#lights-out">{write.toLightsOut}</a>
           </p>
         )}
-        {runs.map((run) => (
-          <Run key={run.id} run={run} writeUp={writeUp} />
-        ))}
-        {found.kind === "found" && found.unread > 0 && (
-          <p>{lateWords.value.write.unread(found.unread)}</p>
-        )}
+        {!writeUp.whole.value && <p role="status">{write.onItsWay}</p>}
+        {writeUp.whole.value && found.lines.length > 1 && <Filters writeUp={writeUp} />}
+        {writeUp.whole.value && some && <OverTime lines={writeUp.matches.value} />}
+        <Runs writeUp={writeUp} ports={ports} />
+        {found.kind === "found" && found.unread > 0 && <p>{write.unread(found.unread)}</p>}
       </>
     );
   };
@@ -84,9 +79,12 @@ function keepOnLeaving(keepNow: () => void): () => void {
   };
 }
 
-/** What came of the last act, and the way back from it, where the press that took a run out goes on. */
+/**
+ * What came of the last act, and the way back from it, where the press that took something out goes on. It stays for
+ * as long as there is a way back.
+ */
 function Notice({ writeUp }: { readonly writeUp: WriteUp }) {
-  const count = writeUp.taken.value.length;
+  const count = writeUp.gone.value.length;
   const undo = useRef<HTMLButtonElement>(null);
   const before = useRef(count);
   useEffect(() => {
@@ -97,7 +95,7 @@ function Notice({ writeUp }: { readonly writeUp: WriteUp }) {
     <div class="run-notice">
       <p role="status">{writeUp.notice.value}</p>
       {count > 0 && (
-        <button ref={undo} type="button" onClick={writeUp.undo}>
+        <button ref={undo} type="button" onClick={() => void writeUp.undo()}>
           {lateWords.value.write.undo}
         </button>
       )}
@@ -105,70 +103,45 @@ function Notice({ writeUp }: { readonly writeUp: WriteUp }) {
   );
 }
 
-interface RunProps {
-  readonly run: RunRecord;
+interface RunsProps {
   readonly writeUp: WriteUp;
+  readonly ports: RunPorts;
 }
 
-function Run({ run, writeUp }: RunProps) {
-  const { id } = run;
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
-    if (writeUp.returned.value === id) heading.current?.focus();
-  }, [writeUp, id]);
-  const begun = dayAndTime(run.begunAt);
-  const of = <span class="unseen">{lateWords.value.write.of(titleOf(run), begun)}</span>;
-  return (
-    <article class="run" aria-labelledby={`title-${id}`}>
-      <header>
-        <h2 id={`title-${id}`} ref={heading} tabIndex={-1}>
-          {titleOf(run)}
-        </h2>
-        <p class="begun">
-          <time dateTime={new Date(run.begunAt).toISOString()}>{begun}</time>
-        </p>
-      </header>
-      <div class="given">
-        <Facts run={run} />
-        <Presses run={run} />
-        <LookAtNegatives seen={run.negatives} see={(seen) => writeUp.see(id, seen)} />
-        <Note run={run} writeUp={writeUp} />
-        <div class="run-tools">
-          <button type="button" onClick={() => writeUp.again(id)}>
-            {lateWords.value.write.again}
-            {of}
-          </button>
-          <button type="button" class="plain" onClick={() => writeUp.takeOut(id)}>
-            {lateWords.value.write.takeOut}
-            {of}
-          </button>
-        </div>
-      </div>
-    </article>
-  );
-}
+/** The runs themselves, as many as are asked for, and the two that are compared. */
+function Runs({ writeUp, ports }: RunsProps) {
+  const [compared, setCompared] = useState<readonly RunRecord[]>([]);
+  const { beside, find } = lateWords.value;
+  const hidden = writeUp.hidden.value;
+  const there = new Set(writeUp.found.value?.lines.map(({ id }) => id));
+  const [a, b] = compared.filter(({ id }) => there.has(id));
 
-function Note({ run, writeUp }: RunProps) {
-  const { id, note } = run;
-  const state = writeUp.notes.value[id];
+  function compare(run: RunRecord): void {
+    const others = compared.filter(({ id }) => id !== run.id);
+    setCompared(others.length < compared.length ? others : [...compared.slice(-1), run]);
+  }
+
   return (
-    <div class="note">
-      <label for={`note-${id}`}>{lateWords.value.write.note}</label>
-      <p id={`hint-${id}`} class="hint">
-        {lateWords.value.write.noteHint}
-      </p>
-      <textarea
-        id={`note-${id}`}
-        rows={3}
-        aria-describedby={`hint-${id}`}
-        value={note}
-        onInput={(event) => writeUp.type(id, event.currentTarget.value)}
-        onBlur={writeUp.keepNow}
-      />
-      <p role="status">
-        {state === "kept" && lateWords.value.write.noteKept}
-        {state === "refused" && lateWords.value.write.noteNotKept}
-      </p>
-    </div>
+    <>
+      {a !== undefined && b === undefined && <p role="status">{beside.hint}</p>}
+      {a !== undefined && b !== undefined && (
+        <SideBySide key={`${a.id} ${b.id}`} pair={[a, b]} leave={() => setCompared([])} />
+      )}
+      {writeUp.shown.value.map((run) => (
+        <Run
+          key={run.id}
+          run={run}
+          writeUp={writeUp}
+          ports={ports}
+          compared={compared.some(({ id }) => id === run.id)}
+          compare={() => compare(run)}
+        />
+      ))}
+      {hidden > 0 && (
+        <button type="button" onClick={writeUp.more}>
+          {find.more(Math.min(PAGE, hidden))}
+        </button>
+      )}
+    </>
   );
 }

@@ -1,5 +1,6 @@
 // The build of every sound: the script spoken into a voice pack, and the tones rendered into a kit,
-// under public/sound/. What is there and was made of the same things is left as it is.
+// under public/sound/, and the encoder of tracks beside them. What is there and was made of the same
+// things is left as it is.
 import { fork } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync } from "node:fs";
@@ -9,6 +10,7 @@ import { fileURLToPath } from "node:url";
 import { everyPhrase } from "../script/script.ts";
 import { scriptIn } from "../script/scripts.ts";
 import { buildKit, kitHash } from "../tones/build.ts";
+import { encoderFile } from "../tones/build-encoder.ts";
 import { type Language, languages } from "../units/language.ts";
 import { clipMade } from "./clip.ts";
 import { keptClip, writeWhole } from "./clip-store.ts";
@@ -33,6 +35,7 @@ export async function buildSounds(
     writeWhole(join(folder, "tones.json"), JSON.stringify(index));
     progress("Tones", 1, 1);
   }
+  placeEncoder();
   const packs = (await Promise.all(spoken.map(wantedPack))).filter(
     ({ language, made }) => !isMade(`${language}.json`, `${language}.pack`, made),
   );
@@ -42,6 +45,12 @@ export async function buildSounds(
     writeWhole(join(folder, `${pack.language}.pack`), bytes);
     writeWhole(join(folder, `${pack.language}.json`), JSON.stringify(index));
   }
+}
+
+/** Never in place of one that stands there: it may be a person's own build. */
+function placeEncoder(): void {
+  const file = join(folder, "lame.wasm");
+  if (!existsSync(file)) writeWhole(file, encoderFile());
 }
 
 /** A pack as it ought to be: `clips` is what each of its clips follows from, `made` all of it. */

@@ -1,5 +1,7 @@
 // What is too noisy to assert, measured and printed: captured onsets beside naive timers, plan and
-// compile time, render speed, memory, knocks heard, what a running session costs, and how much the first screen loads. Run by `npm run bench`.
+// compile time, render speed, memory, how soon a session is a file, knocks heard, what a running session costs, and how much the first screen loads. Run by `npm run bench`.
+// compile time, render speed, memory, knocks heard, what a running session costs, ten thousand
+// runs listed and searched, and how much the first screen loads. Run by `npm run bench`.
 import { spawnSync } from "node:child_process";
 import { compileBench } from "./compile-bench.ts";
 import { downloadBench } from "./download-bench.ts";
@@ -7,9 +9,11 @@ import { exactBench } from "./exact-bench.ts";
 import { heardBench } from "./heard-bench.ts";
 import { falseKnockBench, knockBench } from "./knock-bench.ts";
 import { liveBench } from "./live-bench.ts";
+import { logBench } from "./log-bench.ts";
 import { planBench } from "./plan-bench.ts";
 import { renderBench } from "./render-bench.ts";
 import { returningBench, runningBench } from "./running-bench.ts";
+import { takeAlongBench } from "./take-along-bench.ts";
 import { underSpeechBench } from "./under-speech-bench.ts";
 
 for (const [command, ...args] of [
@@ -29,6 +33,8 @@ for (const bench of [
   knockBench,
   falseKnockBench,
   renderBench,
+  takeAlongBench,
+  logBench,
   liveBench,
   runningBench,
   returningBench,

@@ -6,8 +6,8 @@ import { scriptIn } from "../../src/script/scripts.ts";
 import { lengthsOf } from "../../src/timeline/lengths.ts";
 import { compile } from "../../src/timeline/timeline.ts";
 import { gain } from "../../src/tones/loudness.ts";
-import { layOut } from "../../src/track/layout.ts";
 import { mix, trackSamples } from "../../src/track/mix.ts";
+import { trackOf } from "../../src/track/track.ts";
 import type { Language } from "../../src/units/language.ts";
 import { openPack } from "../../src/voice/pack.ts";
 import { builtKit } from "../browser/built-kit.ts";
@@ -39,9 +39,13 @@ export async function ownRun(language: Language, random: Random): Promise<OwnRun
     phrase: (text: string) => pack.decode(text),
     tone: (name: Parameters<typeof builtKit.samples>[0]) => builtKit.samples(name),
   };
-  const played = new Float32Array(trackSamples(timeline, GAP));
+  const track = trackOf(
+    { timeline, script, lengths: lengthsOf(index, 1), speaks: false },
+    { gap: GAP, waits: "pass" },
+  );
+  const played = new Float32Array(trackSamples(track));
   let filled = 0;
-  for (const piece of mix(timeline, GAP, sources)) {
+  for (const piece of mix(track, sources)) {
     played.set(piece, filled);
     filled += piece.length;
   }
@@ -53,7 +57,7 @@ export async function ownRun(language: Language, random: Random): Promise<OwnRun
     const strength = 0.15 * Math.exp((-6.9 * after) / 0.35) * (random() < 0.5 ? -1 : 1);
     add(samples, thin, Math.round(after * rate), gain(LOUD) * strength);
   }
-  const { starts } = layOut(timeline, GAP);
+  const { starts } = track;
   const own = timeline.sections.flatMap((section, i) =>
     section.cues.map(({ at, until, channel }): OwnSound => {
       const from = (starts[i]?.at ?? 0) + at - between(random, 0, WRONG);

@@ -106,6 +106,10 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
   await page.getByText("Developer and").first().click();
   await page.waitForTimeout(300);
   yield "Walk through, a step open";
+  await page.locator(".take-fold > summary").click();
+  await page.getByRole("img", { name: "The link as a code" }).waitFor();
+  await page.getByLabel("Seconds of waiting").fill("long");
+  yield "Walk through, taking it along";
 
   await go(page, "lights-out");
   await button(page, "Hear the question").waitFor();

@@ -6,10 +6,13 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { tankside as run } from "../../src/command-line.ts";
 import type { Plan } from "../../src/plan/plan.ts";
+import type { Worksheet } from "../../src/plan/worksheet.ts";
+import { makeInWorker } from "../../src/take-along.ts";
 import type { Timeline } from "../../src/timeline/score.ts";
 import { sampleRate } from "../../src/tones/designs.ts";
 import { gullrock } from "../plan/worksheets.ts";
 import { brokenLaws } from "../timeline/laws.ts";
+import { chapterOf, readId3 } from "../track/read-marks.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "tankside-"));
 const inFolder = (name: string) => join(folder, name);
@@ -109,10 +112,47 @@ describe("The command line", () => {
     expect(seen).toBe(10);
   });
 
-  test("renders captions", async () => {
+  test("renders captions, and what is planned for a day as an entry for a calendar", async () => {
     const out = inFolder("short.vtt");
     expect((await tankside(["render", file, out])).status).toBe(0);
     expect(readFileSync(out, "utf8")).toMatch(/^WEBVTT\n\n00:00:00\.\d{3} --> /);
+    const entry = inFolder("short.ics");
+    const asked = await tankside(["render", file, entry, "--at", "2026-12-05T18:30"]);
+    expect(asked.status).toBe(0);
+    expect(readFileSync(entry, "utf8")).toMatch(/\r\nDTSTART:20261205T183000\r\n/);
+  });
+
+  test("renders an MP3 file with a chapter a section, the page's own bytes", async () => {
+    const out = inFolder("short.mp3");
+    const { stdout, status } = await tankside(["render", file, out, "--gap", "5"]);
+    expect(status).toBe(0);
+    const written = readFileSync(out);
+    const chapters = readId3(written)
+      .frames.filter(({ id }) => id === "CHAP")
+      .map(chapterOf);
+    const starts = JSON.parse(stdout) as { id: string; at: number }[];
+    expect(chapters.map(({ at }) => at / 1000)).toEqual(starts.map(({ at }) => at));
+    // The page's worker makes it of the same bytes of sound by the same function.
+    const worker: Uint8Array[] = [];
+    const soundFile = async (name: string) => readFileSync(`public/sound/${name}`);
+    const bytesOf = async (name: string) => new Uint8Array(await soundFile(name));
+    await makeInWorker(
+      {
+        wish: { kind: "mp3", gap: 5, waits: "pass" },
+        worksheet: short as Worksheet,
+        own: new Map(),
+        bytes: {
+          index: JSON.parse((await soundFile("en.json")).toString()),
+          pack: await bytesOf("en.pack"),
+          kitIndex: JSON.parse((await soundFile("tones.json")).toString()),
+          kit: await bytesOf("tones.pcm"),
+          stretcher: new Uint8Array(readFileSync("node_modules/@echogarden/sonic-wasm/sonic.wasm")),
+          encoder: await bytesOf("lame.wasm"),
+        },
+      },
+      (piece) => void worker.push(piece),
+    );
+    expect(Buffer.concat(worker).equals(written)).toBe(true);
   });
 
   test("refuses a worksheet by field, what it holds and what it may, a line a fault, and writes nothing", async () => {
@@ -154,7 +194,7 @@ describe("The command line", () => {
     [["plan"], /^FILE holds nothing/],
     [["plan", "/no/such/file"], /^FILE holds .*ENOENT/],
     [["fly", "x"], /^COMMAND holds "fly"/],
-    [["render", file, "out.txt"], /^OUT holds "out.txt".*\.wav or \.vtt/],
+    [["render", file, "out.txt"], /^OUT holds "out.txt".*\.mp3.*\.wav.*\.vtt.*\.ics/],
     [["render", file, inFolder("x.wav"), "--gap", "long"], /^--gap holds "long"/],
     [["plan", file, "--fast"], /--fast/],
   ])("answers %j in words, without a stack trace", async (args, says) => {

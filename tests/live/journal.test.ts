@@ -163,6 +163,16 @@ describe("The record of a run", () => {
     expect(record.otherwise).toBeUndefined();
     expect(record.developedSeconds).toBeUndefined();
     expect(record.presses).toHaveLength(index + 1);
+    // Each bath as planned, and the section that it is poured in.
+    const { baths } = sessionOf(here, gullrock).plan;
+    expect(record.planned?.map(({ bath, seconds }) => [bath, seconds])).toEqual(
+      baths.map(({ id, seconds }) => [id, seconds]),
+    );
+    expect(record.planned?.slice(0, 3).map(({ section }) => section)).toEqual([
+      "developer",
+      "developer",
+      "fixer",
+    ]);
   });
 });
 

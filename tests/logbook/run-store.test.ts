@@ -1,12 +1,20 @@
+import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
-import { createStore, get, set } from "idb-keyval";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { logbookBase } from "../../src/logbook/base.ts";
+import type { Picture } from "../../src/logbook/picture.ts";
+import { pictureStore } from "../../src/logbook/picture-store.ts";
+import { lineOf } from "../../src/logbook/run-line.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { runStore } from "../../src/logbook/run-store.ts";
 import { demos } from "../../src/ui/demo.ts";
+import { fullAfter } from "./full-disk.ts";
 
 beforeEach(() => vi.stubGlobal("indexedDB", new IDBFactory()));
-afterEach(() => vi.unstubAllGlobals());
+afterEach(() => {
+  vi.restoreAllMocks();
+  vi.unstubAllGlobals();
+});
 
 const begunAt = Date.UTC(2026, 2, 12, 19, 42);
 const thursday: RunRecord = {
@@ -20,87 +28,170 @@ const thursday: RunRecord = {
 };
 const friday: RunRecord = { ...thursday, id: "friday", begunAt: begunAt + 86_400_000 };
 
-const found = (...runs: readonly RunRecord[]) => ({ kind: "found", runs, onlyHere: [], unread: 0 });
+const now = begunAt + 5_000_000;
+/** As it is kept: with when. */
+const at = (run: RunRecord): RunRecord => ({ ...run, changedAt: now });
+const visit = () => runStore(logbookBase(), () => now);
+
+/** All that a store has, whole. */
+async function allOf(store: ReturnType<typeof runStore>) {
+  const found = await store.lines();
+  const runs = await store.read(found.lines.map(({ id }) => id));
+  expect(found.lines).toEqual(runs.map(lineOf));
+  return { ...found, lines: runs };
+}
+const found = (...lines: readonly RunRecord[]) => ({
+  kind: "found",
+  lines,
+  onlyHere: [],
+  unread: 0,
+});
+const image = new Blob(["an image"], { type: "image/webp" });
+const picture: Picture = {
+  id: "p",
+  run: "thursday",
+  alt: "thin",
+  addedAt: 1,
+  changedAt: 1,
+  width: 2,
+  height: 3,
+  image,
+};
 
 describe("the kept runs", () => {
   test("are there on the next visit, newest first", async () => {
-    const store = runStore();
-    expect(await store.keep(friday)).toBe(true);
-    expect(await store.keep(thursday)).toBe(true);
-    expect(await runStore().all()).toEqual(found(friday, thursday));
+    const store = visit();
+    expect(await store.keep(friday)).toBe("kept");
+    expect(await store.keep(thursday)).toBe("kept");
+    expect(await allOf(visit())).toEqual(found(at(friday), at(thursday)));
+  });
+
+  test("have their newest told first, whatever else is kept, and those that were refused among them", async () => {
+    const open = logbookBase();
+    const store = runStore(open, () => now);
+    await (await open()).put("runs", { ...friday, begunAt: begunAt * 2, ended: "exploded" }, "x");
+    await store.keep(thursday);
+    await store.keep(friday);
+    expect(await store.newest(1)).toEqual([at(friday)]);
+    expect(await store.newest(9)).toEqual([at(friday), at(thursday)]);
+    fullAfter(0);
+    const saturday = { ...friday, id: "saturday", begunAt: friday.begunAt + 1 };
+    await store.keep(saturday);
+    expect(await store.newest(2)).toEqual([at(saturday), at(friday)]);
   });
 
   test("are none on the first visit", async () => {
-    expect(await runStore().all()).toEqual(found());
+    expect(await visit().lines()).toEqual(found());
+    expect(await visit().newest(3)).toEqual([]);
   });
 
   test("take on what a run does next, and leave what was said of it as it was", async () => {
-    const store = runStore();
+    const store = visit();
     await store.keep(thursday);
-    const negatives = { density: "thin", edges: null, marks: ["spots"] } as const;
-    expect(await store.judge("thursday", { note: "  a little thin\n", negatives })).toBe(true);
+    const said = {
+      note: "  a little thin\n",
+      negatives: { density: "thin", edges: null, marks: ["spots"] },
+      stars: 4,
+    } as const;
+    expect(await store.judge("thursday", said)).toBe("kept");
     const later: RunRecord = {
       ...thursday,
       presses: [...thursday.presses, { section: "temper", at: begunAt + 60_000 }],
       ended: "done",
     };
     await store.keep(later);
-    expect(await store.all()).toEqual(found({ ...later, note: "  a little thin\n", negatives }));
+    expect(await allOf(store)).toEqual(found(at({ ...later, ...said })));
   });
 
   test("lose neither a press nor a note when both come at once", async () => {
-    const store = runStore();
+    const store = visit();
     await store.keep(thursday);
     await Promise.all([
       store.keep({ ...thursday, ended: "left" }),
       store.judge("thursday", { note: "good" }),
       store.keep({ ...thursday, ended: "done" }),
     ]);
-    expect(await store.all()).toEqual(found({ ...thursday, ended: "done", note: "good" }));
+    expect(await allOf(store)).toEqual(found(at({ ...thursday, ended: "done", note: "good" })));
   });
 
-  test("can be taken out, and put back with their notes", async () => {
-    const store = runStore();
+  test("keep what a newer version knew of them besides", async () => {
+    const store = visit();
+    const newer = { ...thursday, smell: "vinegar" } as RunRecord;
+    await store.keep(newer);
+    await store.keep({ ...thursday, ended: "done" });
+    await store.judge("thursday", { stars: 2 });
+    expect(await store.read(["thursday"])).toEqual([at({ ...newer, ended: "done", stars: 2 })]);
+  });
+
+  test("can be taken out with their pictures, and put back as they were", async () => {
+    const open = logbookBase();
+    const [store, pictures] = [runStore(open, () => now), pictureStore(open)];
     await store.keep(thursday);
-    expect(await store.remove("thursday")).toBe(true);
-    expect(await store.all()).toEqual(found());
-    expect(await store.judge("thursday", { note: "too late" })).toBe(false);
-    expect(await store.all()).toEqual(found());
-    await store.keep({ ...thursday, note: "good" });
-    expect(await store.all()).toEqual(found({ ...thursday, note: "good" }));
+    await store.keep(friday);
+    await pictures.keep(picture);
+    await pictures.keep({ ...picture, run: "friday", alt: "another's" });
+    const taken = await store.takeOut("thursday");
+    expect(taken).toEqual({
+      run: at(thursday),
+      pictures: [{ ...picture, image: expect.any(Blob) }],
+    });
+    expect(await allOf(store)).toEqual(found(at(friday)));
+    expect(await pictures.of("thursday")).toEqual([]);
+    expect(await store.judge("thursday", { note: "too late" })).toBe("refused");
+    expect(await store.takeOut("thursday")).toBeNull();
+    if (taken === null) throw new Error("nothing was taken out");
+    expect(await store.putBack(taken)).toBe("kept");
+    expect(await allOf(store)).toEqual(found(at(friday), at(thursday)));
+    const back = await pictures.of("thursday");
+    expect(back.map(({ alt }) => alt)).toEqual(["thin"]);
+    expect(await back[0]?.image.text()).toBe("an image");
   });
 
   test("of another make are counted, and left as they are", async () => {
-    const raw = createStore("tankside-runs", "kept");
+    const open = logbookBase();
+    const base = await open();
     const strange = [
       { ...thursday, worksheet: { tankside: 2 } },
       { ...thursday, begunAt: Number.NaN },
       { ...thursday, presses: [{ at: 1 }] },
       { ...thursday, ended: "exploded" },
+      { ...thursday, stars: 6 },
       "a string",
     ];
-    for (const [i, record] of strange.entries()) await set(`strange ${i}`, record, raw);
-    const store = runStore();
+    for (const [i, record] of strange.entries()) await base.put("runs", record, `strange ${i}`);
+    const store = runStore(open, () => now);
     await store.keep(friday);
-    expect(await store.all()).toEqual({ ...found(friday), unread: strange.length });
-    expect(await get("strange 4", raw)).toBe("a string");
+    expect(await allOf(store)).toEqual({ ...found(at(friday)), unread: strange.length });
+    expect(await base.get("runs", "strange 5")).toBe("a string");
+  });
+
+  test("have their lines made anew where another version made them", async () => {
+    const open = logbookBase();
+    const store = runStore(open, () => now);
+    await store.keep(thursday);
+    await store.lines();
+    const base = await open();
+    await base.put("notes", 0, "lines are of");
+    await base.clear("lines");
+    await base.put("lines", { id: "thursday", shape: "of old" }, "thursday");
+    expect(await allOf(runStore(open, () => now))).toEqual(found(at(thursday)));
   });
 });
 
 describe("a browser that keeps nothing", () => {
   test("has the runs of this visit held for it, note and all, and says that it refused", async () => {
     vi.stubGlobal("indexedDB", undefined);
-    const store = runStore();
-    expect(await store.keep(thursday)).toBe(false);
-    expect(await store.judge("thursday", { note: "dense" })).toBe(false);
-    expect(await store.keep({ ...thursday, ended: "done" })).toBe(false);
-    expect(await store.all()).toEqual({
-      kind: "refused",
-      runs: [{ ...thursday, ended: "done", note: "dense" }],
-    });
-    expect(await store.remove("thursday")).toBe(true);
-    expect(await store.remove("thursday")).toBe(false);
-    expect(await store.all()).toEqual({ kind: "refused", runs: [] });
+    const store = visit();
+    expect(await store.keep(thursday)).toBe("refused");
+    expect(await store.judge("thursday", { note: "dense" })).toBe("refused");
+    expect(await store.keep({ ...thursday, ended: "done" })).toBe("refused");
+    const held = at({ ...thursday, ended: "done", note: "dense" });
+    expect(await allOf(store)).toEqual({ kind: "refused", lines: [held] });
+    expect(await store.takeOut("thursday")).toEqual({ run: held, pictures: [] });
+    expect(await store.takeOut("thursday")).toBeNull();
+    expect(await store.lines()).toEqual({ kind: "refused", lines: [] });
+    expect(await store.putBack({ run: held, pictures: [] })).toBe("refused");
+    expect(await allOf(store)).toEqual({ kind: "refused", lines: [held] });
   });
 
   test("that throws by the very name of its storage is borne as well", async () => {
@@ -109,30 +200,59 @@ describe("a browser that keeps nothing", () => {
         throw new DOMException("The operation is insecure.", "SecurityError");
       },
     });
-    expect(await runStore().keep(thursday)).toBe(false);
-    expect(await runStore().all()).toEqual({ kind: "refused", runs: [] });
+    expect(await visit().keep(thursday)).toBe("refused");
+    expect(await visit().lines()).toEqual({ kind: "refused", lines: [] });
   });
 
   test("that never answers is given up", async () => {
     vi.useFakeTimers();
-    vi.stubGlobal("indexedDB", { open: () => ({}) });
-    const all = runStore().all();
+    vi.stubGlobal("indexedDB", { open: () => new EventTarget() });
+    const lines = visit().lines();
     await vi.advanceTimersByTimeAsync(3000);
-    expect(await all).toEqual({ kind: "refused", runs: [] });
+    expect(await lines).toEqual({ kind: "refused", lines: [] });
     vi.useRealTimers();
   });
+});
 
-  test("of one run names it among the others, until it keeps it after all", async () => {
-    const store = runStore();
+describe("a disk that is full", () => {
+  test("is told of, and neither a run nor what was said before is lost", async () => {
+    const store = visit();
     await store.keep(thursday);
-    // What cannot be cloned stands for a disk that is full: that one write is refused.
-    const uncloneable = { ...friday, worksheet: { ...demos.gullrock, title: (() => "") as never } };
-    expect(await store.keep(uncloneable)).toBe(false);
-    const all = await store.all();
-    expect(all).toMatchObject({ kind: "found", onlyHere: ["friday"] });
-    expect(all.runs.map((run) => run.id)).toEqual(["friday", "thursday"]);
-    await store.judge("friday", { note: "good" });
-    expect(await store.keep(friday)).toBe(true);
-    expect(await store.all()).toEqual(found({ ...friday, note: "good" }, thursday));
+    await store.judge("thursday", { note: "good" });
+    fullAfter(0);
+    expect(await store.judge("thursday", { note: "and more" })).toBe("no room");
+    expect(await store.keep({ ...thursday, ended: "done" })).toBe("no room");
+    expect(await store.keep(friday)).toBe("no room");
+    vi.restoreAllMocks();
+    expect(await allOf(visit())).toEqual(found(at({ ...thursday, note: "good" })));
+    // The page that was refused holds them still, and keeps them once there is room.
+    const held = await store.lines();
+    expect(held).toMatchObject({ onlyHere: ["thursday", "friday"] });
+    expect(await store.keep({ ...thursday, ended: "done" })).toBe("kept");
+    expect(await store.keep(friday)).toBe("kept");
+    expect((await allOf(visit())).lines.map(({ id, ended }) => [id, ended])).toEqual([
+      ["friday", null],
+      ["thursday", "done"],
+    ]);
+  });
+
+  test("in the midst of a run and its line keeps neither", async () => {
+    const store = visit();
+    fullAfter(1);
+    expect(await store.keep(thursday)).toBe("no room");
+    vi.restoreAllMocks();
+    expect(await visit().lines()).toEqual(found());
+    expect(await visit().read(["thursday"])).toEqual([]);
+  });
+
+  test("keeps no picture, says so, and loses none that was there", async () => {
+    const pictures = pictureStore(logbookBase());
+    await pictures.keep(picture);
+    fullAfter(0);
+    expect(await pictures.keep({ ...picture, id: "q" })).toBe("no room");
+    vi.restoreAllMocks();
+    expect((await pictures.of("thursday")).map(({ id }) => id)).toEqual(["p"]);
+    expect(await pictures.remove(picture)).toBe(true);
+    expect(await pictures.of("thursday")).toEqual([]);
   });
 });

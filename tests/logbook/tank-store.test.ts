@@ -1,6 +1,7 @@
+import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
-import { createStore, get, set } from "idb-keyval";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { logbookBase } from "../../src/logbook/base.ts";
 import { type KeptTank, tankStore } from "../../src/logbook/tank-store.ts";
 
 beforeEach(() => vi.stubGlobal("indexedDB", new IDBFactory()));
@@ -12,22 +13,21 @@ const steel: KeptTank = {
 };
 const big: KeptTank = { label: "big one", texts: { "tank.volume": "lots" } };
 const found = (...tanks: readonly KeptTank[]) => ({ kind: "found", tanks });
-const raw = () => createStore("tankside-tanks", "kept");
 
 describe("the kept tanks", () => {
   test("are none on the first visit", async () => {
-    expect(await tankStore().load()).toEqual(found());
+    expect(await tankStore(logbookBase()).load()).toEqual(found());
   });
 
   test("are there on the next visit, sorted by name, bad texts and all", async () => {
-    const store = tankStore();
+    const store = tankStore(logbookBase());
     expect(await store.keep(steel)).toBe(true);
     expect(await store.keep(big)).toBe(true);
-    expect(await tankStore().load()).toEqual(found(big, steel));
+    expect(await tankStore(logbookBase()).load()).toEqual(found(big, steel));
   });
 
   test("are sorted as people count", async () => {
-    const store = tankStore();
+    const store = tankStore(logbookBase());
     const named = (label: string): KeptTank => ({ label, texts: {} });
     for (const label of ["Tank 10", "tank 9", "Éclair", "Tank 2", "file"])
       await store.keep(named(label));
@@ -37,7 +37,7 @@ describe("the kept tanks", () => {
   });
 
   test("hold one of a name: a new one replaces it whole", async () => {
-    const store = tankStore();
+    const store = tankStore(logbookBase());
     await store.keep(steel);
     const filled = { label: steel.label, texts: { "tank.pourOut": "8 s" } };
     expect(await store.keep(filled)).toBe(true);
@@ -45,12 +45,12 @@ describe("the kept tanks", () => {
   });
 
   test("can be taken out one by one, and one that is not there is no refusal", async () => {
-    const store = tankStore();
+    const store = tankStore(logbookBase());
     await store.keep(steel);
     await store.keep(big);
     expect(await store.remove(steel.label)).toBe(true);
     expect(await store.remove(steel.label)).toBe(true);
-    expect(await tankStore().load()).toEqual(found(big));
+    expect(await tankStore(logbookBase()).load()).toEqual(found(big));
   });
 
   test("of another make are passed over, and neither written over nor taken out", async () => {
@@ -62,14 +62,15 @@ describe("the kept tanks", () => {
       ["no texts", { label: "no texts" }],
       ["under another name", steel],
     ];
-    for (const [label, it] of strange) await set(label, it, raw());
-    const store = tankStore();
+    const base = await logbookBase()();
+    for (const [label, it] of strange) await base.put("tanks", it, label);
+    const store = tankStore(logbookBase());
     await store.keep(big);
     expect(await store.load()).toEqual(found(big));
     for (const [label, it] of strange) {
       expect(await store.keep({ label, texts: {} }), label).toBe(false);
       expect(await store.remove(label), label).toBe(false);
-      expect(await get(label, raw()), label).toEqual(it);
+      expect(await base.get("tanks", label), label).toEqual(it);
     }
   });
 });
@@ -77,7 +78,7 @@ describe("the kept tanks", () => {
 describe("a browser that keeps nothing", () => {
   test("is told apart from a first visit, and nothing is thrown", async () => {
     vi.stubGlobal("indexedDB", undefined);
-    const store = tankStore();
+    const store = tankStore(logbookBase());
     expect(await store.load()).toEqual({ kind: "refused" });
     expect(await store.keep(steel)).toBe(false);
     expect(await store.remove(steel.label)).toBe(false);
@@ -89,14 +90,14 @@ describe("a browser that keeps nothing", () => {
         throw new DOMException("The operation is insecure.", "SecurityError");
       },
     });
-    expect(await tankStore().load()).toEqual({ kind: "refused" });
-    expect(await tankStore().keep(steel)).toBe(false);
+    expect(await tankStore(logbookBase()).load()).toEqual({ kind: "refused" });
+    expect(await tankStore(logbookBase()).keep(steel)).toBe(false);
   });
 
   test("that never answers is given up", async () => {
     vi.useFakeTimers();
-    vi.stubGlobal("indexedDB", { open: () => ({}) });
-    const store = tankStore();
+    vi.stubGlobal("indexedDB", { open: () => new EventTarget() });
+    const store = tankStore(logbookBase());
     const answers = Promise.all([store.load(), store.keep(steel), store.remove(steel.label)]);
     await vi.advanceTimersByTimeAsync(3000);
     expect(await answers).toEqual([{ kind: "refused" }, false, false]);
@@ -104,7 +105,7 @@ describe("a browser that keeps nothing", () => {
   });
 
   test("that will not keep one tank says so, and goes on keeping others", async () => {
-    const store = tankStore();
+    const store = tankStore(logbookBase());
     // What cannot be cloned stands for a disk that is full: that one write is refused.
     const uncloneable = { label: "odd", texts: { "tank.volume": (() => "") as never } };
     expect(await store.keep(uncloneable)).toBe(false);

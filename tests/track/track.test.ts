@@ -3,18 +3,23 @@ import type { Cue } from "../../src/timeline/score.ts";
 import { type Sources, soundOf } from "../../src/timeline/sound.ts";
 import { sampleRate } from "../../src/tones/designs.ts";
 import { pcmOf, wavHeader } from "../../src/tones/wav.ts";
-import { captionsOf } from "../../src/track/captions.ts";
 import { layOut } from "../../src/track/layout.ts";
 import { mix, trackSamples } from "../../src/track/mix.ts";
 import { sheetOf } from "../../src/track/sheet.ts";
+import { trackOf } from "../../src/track/track.ts";
 import { gullrock } from "../plan/worksheets.ts";
-import { compiled, english } from "../timeline/scene.ts";
+import { compiled, english, estimatedLengths } from "../timeline/scene.ts";
 
 const timeline = compiled({
   ...gullrock,
   developer: { ...gullrock.developer, leaflet: [{ temperature: { f: 69 }, time: "1:30" }] },
   baths: { stop: { time: "0:30" }, fixer: { time: "1:00" }, wash: { time: "1:00" } },
 });
+
+const lengths = estimatedLengths(1);
+/** With nothing but the timeline's own sounds, wherever the waits are short. */
+const trackWith = (gap: number) =>
+  trackOf({ timeline, script: english, lengths, speaks: true }, { gap, waits: "pass" });
 
 /** Full-scale constants stand for sounds, so that where each lies can be read off the samples. */
 const markers: Sources = {
@@ -37,9 +42,9 @@ describe("A section's place in the track", () => {
 
 /** The pieces of a track, joined. */
 function whole(gap: number, sources: Sources): Float32Array {
-  const track = new Float32Array(trackSamples(timeline, gap));
+  const track = new Float32Array(trackSamples(trackWith(gap)));
   let at = 0;
-  for (const piece of mix(timeline, gap, sources)) {
+  for (const piece of mix(trackWith(gap), sources)) {
     track.set(piece, at);
     at += piece.length;
   }
@@ -135,26 +140,57 @@ describe("A WAV file", () => {
   });
 });
 
-describe("The captions", () => {
-  const captions = captionsOf(timeline, 60, english);
+describe("A wait", () => {
+  const waits = (gap: number, waits: "pass" | "stay", speaks = true) =>
+    trackOf({ timeline, script: english, lengths, speaks }, { gap, waits }).cues.filter(
+      ({ section }) => section === null,
+    );
+  const between = timeline.sections.length - 1;
 
-  test("open as WebVTT and put times in order, end after start", () => {
-    expect(captions.startsWith("WEBVTT\n\n")).toBe(true);
-    const seconds = (stamp: string) =>
-      stamp.split(":").reduce((sum, part) => sum * 60 + Number(part), 0);
-    const times = [...captions.matchAll(/^(\S+) --> (\S+)$/gm)].map(([, from, to]) => [
-      seconds(from ?? ""),
-      seconds(to ?? ""),
+  test("says how soon it goes on, so many seconds before it does", () => {
+    const told = waits(60, "pass").flatMap(({ cue, at }) =>
+      cue.says ? [{ at, says: cue.says }] : [],
+    );
+    expect(told).toHaveLength(2 * between);
+    const { starts } = layOut(timeline, 60);
+    expect(told.slice(0, 2).map(({ at, says }) => [(starts[1]?.at ?? 0) - at, says])).toEqual([
+      [30, "It starts in half a minute."],
+      [10, "It starts in ten seconds."],
     ]);
-    expect(times.length).toBeGreaterThan(50);
-    for (const [i, [from = 0, to = 0]] of times.entries()) {
-      expect(to).toBeGreaterThan(from);
-      expect(from).toBeGreaterThanOrEqual(times[i - 1]?.[0] ?? 0);
+  });
+
+  test.each(["pass", "stay"] as const)("is never silent for more than 30 s: %s", (kind) => {
+    for (const gap of [5, 31, 60, 100, 3600]) {
+      const track = trackOf(
+        { timeline, script: english, lengths, speaks: true },
+        { gap, waits: kind },
+      );
+      for (const [i, section] of timeline.sections.entries()) {
+        const next = track.starts[i + 1]?.at;
+        if (next === undefined) continue;
+        const ends = Math.max(section.seconds, ...section.cues.map(({ until }) => until));
+        let heard = (track.starts[i]?.at ?? 0) + ends;
+        for (const { at, until } of track.cues.filter(
+          (cue) => cue.section === null && cue.at >= heard && cue.at < next,
+        )) {
+          expect(at - heard).toBeLessThanOrEqual(30.001);
+          heard = Math.max(heard, until);
+        }
+        expect(next - heard).toBeLessThanOrEqual(30.001);
+      }
     }
   });
 
-  test("name the tone of a moment, since a caption is for who does not hear it", () => {
-    expect(captions).toContain("[pour out]");
+  test("says nothing where it is played over and over, nor where tones alone are wanted", () => {
+    expect(waits(100, "stay").some(({ cue }) => cue.channel === "voice")).toBe(false);
+    expect(waits(100, "pass", false).some(({ cue }) => cue.channel === "voice")).toBe(false);
+  });
+
+  test("keeps half a second from the words around it", () => {
+    const spoken = trackWith(60).cues.filter(({ cue }) => cue.channel === "voice");
+    for (const [i, { at }] of spoken.entries()) {
+      expect(at - (spoken[i - 1]?.until ?? -1)).toBeGreaterThanOrEqual(0.5);
+    }
   });
 });
 

@@ -178,6 +178,15 @@ describe("A pedal is learnt before a run", () => {
     expect([kept(), status()]).toEqual([[], words.forgotten]);
     expect(screen.queryByRole("button", { name: words.try })).toBeNull();
   });
+
+  test("comes back by the button that then has the focus, and nothing is told of it any more", async () => {
+    const { kept } = shown([pageDown]);
+    await click("Forget Page down");
+    expect(document.activeElement?.textContent).toBe("Undo Page down");
+    await click("Undo Page down");
+    expect([kept(), status()]).toEqual([[pageDown], ""]);
+    expect(screen.queryByRole("button", { name: /^Undo/ })).toBeNull();
+  });
 });
 
 describe("A learnt pedal is tried", () => {

@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { IDBFactory } from "fake-indexeddb";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { logbookBase } from "../../src/logbook/base.ts";
 import { stateOf } from "../../src/logbook/bottle-state.ts";
 import { bottleStore } from "../../src/logbook/bottle-store.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
@@ -31,13 +32,13 @@ async function films(): Promise<number | null> {
 
 test("a run that ends in a page, and is told again by the next one, is on the shelf once", async () => {
   await bottleStore().begin(bottleOf(fixerB));
-  const runs = runStore();
+  const runs = runStore(logbookBase());
   await runs.keep(record);
-  const first = shelfHere(runs);
+  const first = shelfHere(async () => runs);
   first.drawnBy(record);
   first.drawnBy(record);
   await vi.waitFor(async () => expect(await films()).toBe(2));
-  const next = shelfHere(runStore());
+  const next = shelfHere(async () => runStore(logbookBase()));
   next.drawnBy(record);
   await (await next.shelf()).draw(record);
   expect(await films()).toBe(2);
@@ -45,8 +46,8 @@ test("a run that ends in a page, and is told again by the next one, is on the sh
 
 test("a run that ended while its page could not write is on the shelf once it is opened", async () => {
   await bottleStore().begin(bottleOf(fixerB));
-  const runs = runStore();
+  const runs = runStore(logbookBase());
   await runs.keep(record);
-  await shelfHere(runs).shelf();
+  await shelfHere(async () => runs).shelf();
   await vi.waitFor(async () => expect(await films()).toBe(2));
 });

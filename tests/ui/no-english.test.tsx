@@ -8,7 +8,9 @@ import type { Session } from "../../src/live/runs.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { planOf } from "../../src/plan/plan.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
+import { linkOf } from "../../src/plan/worksheet-link.ts";
 import { methods } from "../../src/trade/method.ts";
+import { broughtWith } from "../../src/ui/brought.tsx";
 import { demos } from "../../src/ui/demo.ts";
 import { draftOf } from "../../src/ui/draft-of.ts";
 import { ContrastPictures, LeafletPicture, TemperingPicture } from "../../src/ui/drawings.tsx";
@@ -23,6 +25,7 @@ import { PressAlong } from "../../src/ui/press-along.tsx";
 import { shelfWith } from "../../src/ui/shelf.tsx";
 import { dayText } from "../../src/ui/shelf-model.ts";
 import { Sink } from "../../src/ui/sink.tsx";
+import { takeAlongWith } from "../../src/ui/take-along.tsx";
 import { TapAlong } from "../../src/ui/tap-along.tsx";
 import { walkThroughWith } from "../../src/ui/walk-through.tsx";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
@@ -37,6 +40,7 @@ import { markedCatalogue, textsIn, unmarked } from "./marked-words.ts";
 import { keepingThat, world } from "./ports.ts";
 import { emptyHands, sessionOf, silentRuns, walkThroughPorts } from "./run-stand-ins.ts";
 import { roomByHand, shelfByHand } from "./shelf-by-hand.ts";
+import { writeUpWorld } from "./write-up-world.tsx";
 import "./late-words.ts";
 
 beforeAll(async () => {
@@ -143,6 +147,58 @@ describe("in a language of marks, no place shows a word of its own", () => {
     cleanup();
     await shownIn(walkThroughWith(walkThroughPorts(runs)), null);
     expectMarked([], 1);
+  });
+
+  test("taking a session along, what a link brought, and a class that starts together", async () => {
+    const worksheet = demos.gullrock;
+    const Take = takeAlongWith({
+      make: () => Promise.reject(new Error("no worker")),
+      saveFile() {},
+      print() {},
+      address: () => "",
+      copy: async () => false,
+      share: async () => {},
+    });
+    render(<Take worksheet={worksheet} />);
+    for (const button of screen.getAllByRole("button")) {
+      await act(async () => {
+        fireEvent.click(button);
+      });
+    }
+    await act(async () => {
+      fireEvent.input(screen.getByLabelText(/Seconds of waiting/), { target: { value: "?!" } });
+      fireEvent.click(screen.getByRole("checkbox"));
+    });
+    expectMarked(["?!"], 20);
+    cleanup();
+    const startsAt = Date.now() + 60_000;
+    for (const link of [linkOf(worksheet, startsAt), "#w1.??"]) {
+      const Brought = broughtWith({
+        brought: signal<string | null>(link),
+        classAt: signal<number | null>(null),
+        workOut: { open() {} },
+        current: signal(null),
+        toWorkOut() {},
+      });
+      render(<Brought />);
+      expectMarked(named(worksheet), 3);
+      cleanup();
+    }
+    for (const at of [startsAt, 0]) {
+      await shownIn(
+        lightsOutWith({
+          ...walkThroughPorts(silentRuns().runs),
+          soundCheck: checkByHand().port,
+          delays: { load: () => 0, keep: () => true },
+          keeping: keepingThat("kept"),
+          after: () => () => {},
+          classAt: signal<number | null>(at),
+        }),
+        worksheet,
+      );
+      expectMarked(named(worksheet), 10);
+      cleanup();
+    }
   });
 
   test("a rehearsal, before, during and after it", async () => {
@@ -294,38 +350,51 @@ describe("in a language of marks, no place shows a word of its own", () => {
       record("a", {}),
       record("b", { ended: "left", worksheet: untitled }),
       record("c", { ended: null, presses: [{ section: "open-2", at: begunAt }] }),
-      record("d", { ended: "left", presses: [] }),
+      record("d", { ended: "left", presses: [], begunAt: begunAt - 40 * 86_400_000, stars: 3 }),
     ];
+    const months = ["März 2026", "Februar 2026", "January 2026", "Januar 2026"];
     const own = [
       ...named(demos.gullrock),
       ...named(demos.foghorn),
-      dayAndTime(begunAt),
+      ...runs.map((run) => dayAndTime(run.begunAt)),
+      ...months,
       ...runs.flatMap((run) => pressLines(run).map(({ at }) => at)),
     ];
-    const placeFor = (kind: "found" | "refused", some: readonly RunRecord[]) =>
-      writeUpWith({
-        saveFile() {},
-        useWorksheet() {},
+    const shelf = { shelf: "runs", adds: 1, replaces: 0, skips: 0 } as const;
+    const file = new File(['{"tankside":1,"version":2,"runs":[]}'], "mine.json");
+    const placeFor = (kind: "found" | "refused", some: readonly RunRecord[]) => {
+      const says = {
+        kind,
+        runs: some,
+        onlyHere: some.map(({ id }) => id),
+        unread: some.length,
+        notes: "no room",
+        looked: [shelf, { ...shelf, shelf: "settings" }],
+        file,
+        dictation: { here: async () => false, start: () => () => {} },
+      } as const;
+      return writeUpWith({
+        ...writeUpWorld(says).ports,
         keeping: keepingThat("may be cleared"),
         Shelf: () => null,
-        after: () => () => {},
-        store: {
-          all: async () =>
-            kind === "found"
-              ? { kind, runs: some, onlyHere: some.map(({ id }) => id), unread: some.length }
-              : { kind, runs: some },
-          keep: async () => true,
-          judge: async () => false,
-          remove: async () => true,
-        },
       });
+    };
     await shownIn(placeFor("found", runs), null);
     expectMarked(own, 30);
-    for (const name of [/Save all/, /^‹Take out/, /Undo/]) {
+    const fold = document.querySelector<HTMLDetailsElement>(".over-time");
+    await act(async () => {
+      if (fold !== null) fireEvent(Object.assign(fold, { open: true }), new Event("toggle"));
+    });
+    expect(document.querySelectorAll(".over-time table").length).toBeGreaterThan(1);
+    const pressed = [/Save all/, /Take in a file/, /Leave it/, /Do this again/, /Work it out/];
+    const more = [/^‹Dictate/, /^‹Compare/, /^‹Compare/, /^‹Take out/, /Undo/];
+    for (const name of [...pressed, ...more]) {
       await act(async () => {
         fireEvent.click(screen.getAllByRole("button", { name })[0] as HTMLElement);
+        // A file is read a little later.
+        await new Promise((resolve) => setTimeout(resolve, 5));
       });
-      expectMarked(own, 30);
+      expectMarked([...own, "mine.json"], 30);
     }
     cleanup();
     await shownIn(placeFor("found", []), null);

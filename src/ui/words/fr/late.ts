@@ -4,6 +4,7 @@ import { contrastCurve, curve, leafletCurve, temperingCurve, wedgeCurve } from "
 import { knocks, pedal, reading } from "./hands.ts";
 import { byEar, hearFirst, tapAlong } from "./hear.ts";
 import { install, keeping, news } from "./keep.ts";
+import { again, beside, dictate, everything, find, overTime, pictures, stars } from "./log.ts";
 import { leftRun, midRun, otherwise } from "./mid-run.ts";
 import { negatives } from "./negatives.ts";
 import { deviceVoice, microphone, noPack, recording, speaker, unusable } from "./own-voice.ts";
@@ -13,6 +14,7 @@ import { beforeRun, duringRun, moves, runDeeds } from "./run.ts";
 import { senses, statement } from "./senses.ts";
 import { pick, shelf } from "./shelf.ts";
 import { bottleForm, bottleLabels, fixerWords } from "./shelf-form.ts";
+import { brought, classStart, take } from "./take.ts";
 import { deeds, score, turnsInScore, turnsInWords, walk } from "./walk.ts";
 import { pressAlong, sink } from "./wet.ts";
 import { steps, write } from "./write.ts";
@@ -65,4 +67,15 @@ export const late = {
   fixerWords,
   room,
   gullrockRoom,
+  take,
+  brought,
+  classStart,
+  find,
+  stars,
+  pictures,
+  dictate,
+  again,
+  beside,
+  overTime,
+  everything,
 };

@@ -1,0 +1,101 @@
+// A worksheet and the bytes of sounds in, the session that files are made of out: for the page's worker and the
+// command line alike. It stands above the pipeline, since the stages know neither packs nor WebAssembly.
+import { planOf } from "./plan/plan.ts";
+import { wordsIn } from "./plan/words/languages.ts";
+import type { Worksheet } from "./plan/worksheet.ts";
+import { scriptIn } from "./script/scripts.ts";
+import { lengthsOf } from "./timeline/lengths.ts";
+import { compile } from "./timeline/timeline.ts";
+import { type KitIndex, openKit } from "./tones/kit.ts";
+import { openMp3 } from "./tones/lame.ts";
+import { type FileWish, fileOf, type Session } from "./track/files.ts";
+import { spokenIn } from "./units/language.ts";
+import { openPack, type PackIndex } from "./voice/pack.ts";
+import { noClips, type OwnClips, phraseOf } from "./voice/speaker.ts";
+import { openStretch } from "./voice/stretch.ts";
+
+export interface SoundBytes {
+  readonly index: PackIndex;
+  readonly pack: () => Promise<Uint8Array>;
+  readonly kitIndex: () => Promise<KitIndex>;
+  readonly kit: () => Promise<Uint8Array>;
+  readonly stretcher: () => Promise<BufferSource>;
+  readonly encoder: () => Promise<BufferSource>;
+}
+
+/** @param own clips that a person has recorded: they say the sentences that they can say whole. */
+export async function sessionOf(
+  worksheet: Worksheet,
+  bytes: SoundBytes,
+  own: OwnClips = noClips,
+): Promise<Session> {
+  const language = spokenIn(worksheet.language);
+  const rate = worksheet.voice?.rate ?? 1;
+  const [words, script] = await Promise.all([wordsIn(language), scriptIn(language)]);
+  const lengths = lengthsOf(bytes.index, rate, own);
+  const timeline = compile(worksheet, planOf(worksheet, words), script, lengths);
+  return {
+    worksheet,
+    timeline,
+    script,
+    lengths,
+    speaks: worksheet.voice?.detail !== "tones",
+    async sources() {
+      const [pack, kit, stretch] = await Promise.all([
+        bytes.pack().then((packed) => openPack(bytes.index, packed)),
+        Promise.all([bytes.kitIndex(), bytes.kit()]).then(([index, pcm]) => openKit(index, pcm)),
+        bytes.stretcher().then(openStretch),
+      ]);
+      return {
+        phrase: (text, sentence) => stretch(phraseOf(text, sentence, own, pack.decode), rate),
+        tone: (name) => kit.samples(name),
+      };
+    },
+    encoder: () => bytes.encoder().then(openMp3),
+  };
+}
+
+/** What a worker is handed; its sounds as they were fetched. */
+export interface WorkerWish {
+  readonly wish: FileWish;
+  readonly worksheet: Worksheet;
+  readonly own: OwnClips;
+  readonly bytes: {
+    readonly index: PackIndex;
+    readonly pack: Uint8Array<ArrayBuffer>;
+    readonly kitIndex: KitIndex;
+    readonly kit: Uint8Array<ArrayBuffer>;
+    readonly stretcher: Uint8Array<ArrayBuffer>;
+    readonly encoder: Uint8Array<ArrayBuffer>;
+  };
+}
+
+/**
+ * @param take is handed each piece, with how far it is from 0 to 1; the next waits for it.
+ * @returns false where it is longer than such a file can be.
+ */
+export async function makeInWorker(
+  { wish, worksheet, own, bytes }: WorkerWish,
+  take: (piece: Uint8Array, done: number) => Promise<void> | void,
+): Promise<boolean> {
+  const session = await sessionOf(
+    worksheet,
+    {
+      index: bytes.index,
+      pack: async () => bytes.pack,
+      kitIndex: async () => bytes.kitIndex,
+      kit: async () => bytes.kit,
+      stretcher: async () => bytes.stretcher,
+      encoder: async () => bytes.encoder,
+    },
+    own,
+  );
+  const file = await fileOf(session, wish);
+  if (file === null) return false;
+  let made = 0;
+  for (const piece of file.pieces) {
+    made += 1;
+    await take(piece, Math.min(1, made / file.count));
+  }
+  return true;
+}

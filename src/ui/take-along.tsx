@@ -1,0 +1,75 @@
+// Taking a session along, in Walk through: one fold, and in it the track, what is there to read, and the link. What
+// each of them is made of comes through the port.
+import type { ComponentType } from "preact";
+import { useState } from "preact/hooks";
+import type { Worksheet } from "../plan/worksheet.ts";
+import { readPlannedTime } from "../track/calendar.ts";
+import { usualGap, type WaitKind } from "../track/track.ts";
+import { lateWords } from "./language.ts";
+import { MakeFiles } from "./take-files.tsx";
+import { TakeLink } from "./take-link.tsx";
+import type { TakePorts } from "./take-port.ts";
+import { Waits } from "./take-waits.tsx";
+import "./take.css";
+
+export interface TakeProps {
+  readonly worksheet: Worksheet;
+}
+
+export function takeAlongWith(ports: TakePorts): ComponentType<TakeProps> {
+  return function TakeAlong({ worksheet }: TakeProps) {
+    const [waits, setWaits] = useState<WaitKind>("pass");
+    const [gap, setGap] = useState<number | null>(usualGap);
+    const [planned, setPlanned] = useState("");
+    const { take, walk } = lateWords.value;
+    const at = readPlannedTime(planned);
+    return (
+      <div class="take">
+        <p>{take.lead}</p>
+        <h3>{take.track}</h3>
+        <Waits waits={waits} gap={gap} choose={setWaits} type={setGap} />
+        <p>{take.sizes}</p>
+        <MakeFiles
+          ports={ports}
+          worksheet={worksheet}
+          wish={gap === null ? null : { gap, waits }}
+          kinds={["mp3", "wav"]}
+        />
+        <h3>{take.texts}</h3>
+        <MakeFiles
+          ports={ports}
+          worksheet={worksheet}
+          wish={gap === null ? null : { gap, waits }}
+          kinds={["vtt", "srt", "ssml", "txt"]}
+        />
+        <p>
+          <button type="button" onClick={ports.print}>
+            {walk.print}
+          </button>
+        </p>
+        <h3>{take.plannedFor}</h3>
+        <label class="planned">
+          {take.planned}
+          <input
+            type="datetime-local"
+            value={planned}
+            onInput={(event) => setPlanned(event.currentTarget.value)}
+          />
+        </label>
+        <MakeFiles
+          ports={ports}
+          worksheet={worksheet}
+          wish={gap === null || at === null ? null : { gap, waits, at }}
+          kinds={["ics"]}
+          wants={at === null ? take.wantsTime : null}
+        />
+        <h3>{take.link}</h3>
+        <TakeLink
+          ports={ports}
+          worksheet={worksheet}
+          planned={at === null ? null : new Date(at).getTime()}
+        />
+      </div>
+    );
+  };
+}

@@ -1,0 +1,26 @@
+// What taking a session along asks of the world, as a port: a file made beside the page, a link handed on.
+import type { Worksheet } from "../plan/worksheet.ts";
+import type { FileWish } from "../track/files.ts";
+
+export interface Making {
+  /** `too-long`: longer than such a file can be. Rejects where it cannot be made here, or was cancelled. */
+  readonly file: Promise<Blob | "too-long">;
+  cancel(): void;
+}
+
+export interface TakePorts {
+  /** @param told how far it is, from 0 to 1. */
+  readonly make: (
+    worksheet: Worksheet,
+    wish: FileWish,
+    told: (done: number) => void,
+  ) => Promise<Making>;
+  readonly saveFile: (name: string, content: Blob) => void;
+  readonly print: () => void;
+  /** The page's own address, without what stands behind its #. */
+  readonly address: () => string;
+  /** False where the browser would not. */
+  readonly copy: (text: string) => Promise<boolean>;
+  /** Null where the browser can hand nothing on. */
+  readonly share: ((title: string, url: string) => Promise<void>) | null;
+}

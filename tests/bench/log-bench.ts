@@ -1,0 +1,101 @@
+// How soon ten thousand runs are listed and searched in Write up, in a browser; and what of that is the finding alone.
+import { lineOf } from "../../src/logbook/run-line.ts";
+import { everything, find } from "../../src/ui/words/en/log.ts";
+import { choicesIn, matching, nothingWanted } from "../../src/ui/write-up-find.ts";
+import { launchChromium } from "../browser/chromium.ts";
+import { serveDist } from "../browser/serve.ts";
+import { madeRuns } from "../ui/made-runs.ts";
+import { spread, type Table } from "./table.ts";
+
+const COUNT = 10_000;
+const TIMES = 7;
+const searches = ["s", "streaks lamp", "nowhere"];
+
+export async function logBench(): Promise<Table> {
+  const runs = madeRuns(COUNT);
+  const rows = [row("find and count, Node", finding(runs.map(lineOf)))];
+  const [browser, served] = await Promise.all([launchChromium(), serveDist()]);
+  const context = await browser.newContext({ serviceWorkers: "block" });
+  const page = await context.newPage();
+  // What the bench is compiled by names its functions by this, in the page as well.
+  await page.addInitScript("globalThis.__name = (it) => it");
+  await page.goto(`${served.url}#write-up`);
+  const choosing = page.waitForEvent("filechooser");
+  await page.getByRole("button", { name: everything.choose }).click();
+  const buffer = Buffer.from(JSON.stringify({ tankside: 1, runs }));
+  const file = { name: "runs.json", mimeType: "application/json", buffer };
+  let from = performance.now();
+  await (await choosing).setFiles(file);
+  await page.getByRole("button", { name: everything.take }).waitFor({ timeout: 180_000 });
+  rows.push(row("a file read, checked and told of", [performance.now() - from]));
+  from = performance.now();
+  await page.getByRole("button", { name: everything.take }).click();
+  await page.getByText(find.count(COUNT, COUNT)).waitFor({ timeout: 180_000 });
+  rows.push(row("the file taken in", [performance.now() - from]));
+
+  const [listed, whole, searched]: [number[], number[], number[]] = [[], [], []];
+  for (let i = 0; i < TIMES; i += 1) {
+    // Away and back: what is fetched is there, what is kept is read anew.
+    await page.evaluate(() => {
+      location.hash = "#work-out";
+    });
+    await page.waitForTimeout(1500);
+    const opened = await page.evaluate(async () => {
+      const began = performance.now();
+      const until = (there: () => unknown) =>
+        new Promise<number>((resolve) => {
+          const look = () =>
+            there() ? resolve(performance.now() - began) : requestAnimationFrame(look);
+          look();
+        });
+      location.hash = "#write-up";
+      const first = until(() => document.querySelectorAll("article.run").length === 10);
+      const all = until(() => document.querySelector(".find [role=status]"));
+      return Promise.all([first, all]);
+    });
+    listed.push(opened[0]);
+    whole.push(opened[1]);
+    for (const text of searches) {
+      searched.push(
+        await page.evaluate(async (typed) => {
+          const input = document.querySelector<HTMLInputElement>("input[type=search]");
+          if (input === null) throw new Error("there is nothing to search in");
+          const before = document.querySelector(".find [role=status]")?.textContent;
+          const began = performance.now();
+          input.value = typed;
+          input.dispatchEvent(new Event("input", { bubbles: true }));
+          const told = () => document.querySelector(".find [role=status]")?.textContent;
+          for (let looks = 0; told() === before && looks < 9; looks += 1)
+            await new Promise((resolve) => requestAnimationFrame(resolve));
+          return performance.now() - began;
+        }, text),
+      );
+    }
+  }
+  rows.push(row("Write up opened, the newest runs shown", listed));
+  rows.push(row("and all counted, to be searched", whole));
+  rows.push(row("a search typed, the runs found shown", searched));
+  await browser.close();
+  await served.close();
+  return { title: "Ten thousand runs in Write up", rows };
+}
+
+function finding(lines: Parameters<typeof matching>[0]): readonly number[] {
+  return Array.from({ length: 30 }, (_, i) => {
+    const wanted = { ...nothingWanted, text: searches[i % searches.length] ?? "" };
+    const from = performance.now();
+    matching(lines, wanted);
+    choicesIn(lines, wanted);
+    return performance.now() - from;
+  });
+}
+
+function row(what: string, times: readonly number[]) {
+  const { least, median, most } = spread(times);
+  return {
+    what,
+    "least ms": least.toFixed(0),
+    "median ms": median.toFixed(0),
+    "most ms": most.toFixed(0),
+  };
+}

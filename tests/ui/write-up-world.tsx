@@ -1,0 +1,154 @@
+// The world of Write up: stores in memory that say what the test has them say and remember what they were told, a
+// clock that moves when the test says so, files caught as they are saved.
+import type { Dictation } from "../../src/live/dictation.ts";
+import type { Everything, TakenIn } from "../../src/logbook/everything.ts";
+import { kinds } from "../../src/logbook/kinds.ts";
+import type { Content } from "../../src/logbook/logbook-file.ts";
+import type { Picture } from "../../src/logbook/picture.ts";
+import { lineOf } from "../../src/logbook/run-line.ts";
+import type { Judgement, RunRecord } from "../../src/logbook/run-record.ts";
+import type { TakenOut } from "../../src/logbook/run-shelf.ts";
+import type { FoundRuns, Written } from "../../src/logbook/run-store.ts";
+import type { KeptTexts } from "../../src/logbook/worksheet-store.ts";
+import type { Worksheet } from "../../src/plan/worksheet.ts";
+import { demos } from "../../src/ui/demo.ts";
+import { foghorn } from "../plan/worksheets.ts";
+import { world as clockAndFiles, keepingThat } from "./ports.ts";
+
+export const begunAt = Date.UTC(2026, 2, 12, 19, 42, 7);
+export const gullrock: RunRecord = {
+  id: "gullrock",
+  begunAt,
+  worksheet: demos.gullrock,
+  developmentSeconds: 569,
+  presses: [
+    { section: "lay-out", at: begunAt },
+    { section: "open-2", at: begunAt + 31_000 },
+    { section: "developer", at: begunAt + 181_000 },
+  ],
+  ended: "done",
+  note: "good",
+};
+export const night: RunRecord = {
+  ...gullrock,
+  id: "night",
+  begunAt: begunAt - 86_400_000,
+  worksheet: foghorn,
+  developmentSeconds: 825,
+  ended: "left",
+  note: "",
+};
+
+export interface Says {
+  readonly runs?: readonly RunRecord[];
+  readonly kind?: FoundRuns["kind"];
+  readonly onlyHere?: readonly string[];
+  readonly unread?: number;
+  readonly notes?: Written;
+  readonly removing?: boolean;
+  readonly picturing?: Written;
+  readonly looked?: Awaited<ReturnType<Everything["look"]>>;
+  readonly taken?: TakenIn;
+  readonly room?: number | null;
+  readonly file?: File | null;
+  readonly dictation?: Dictation | null;
+}
+
+export function writeUpWorld(says: Says = {}) {
+  const { ports, pass, saved } = clockAndFiles();
+  const told: string[] = [];
+  const again: Worksheet[] = [];
+  const texts: KeptTexts[] = [];
+  const pictured: Picture[] = [];
+  let runs = says.runs ?? [gullrock, night];
+  const all = (): FoundRuns => {
+    const lines = runs.map(lineOf).toSorted((a, b) => b.begunAt - a.begunAt);
+    if (says.kind === "refused") return { kind: "refused", lines };
+    return { kind: "found", lines, onlyHere: says.onlyHere ?? [], unread: says.unread ?? 0 };
+  };
+  const everything: Everything = {
+    async all(held) {
+      told.push(`all, ${held.length} held`);
+      const kept: Content["kept"] = kinds.map((kind) => ({
+        kind,
+        entries: kind.shelf === "runs" ? runs.map((run) => ({ key: run.id, value: run })) : [],
+      }));
+      return { kept, settings: {} };
+    },
+    look: async () => says.looked ?? null,
+    async takeIn(content) {
+      told.push("take in");
+      const came = content.kept[0]?.entries.map(({ value }) => value as RunRecord) ?? [];
+      runs = [...runs, ...came];
+      return says.taken ?? { kind: "taken", counts: says.looked ?? [] };
+    },
+    async finish() {},
+  };
+  return {
+    told,
+    again,
+    texts,
+    pictured,
+    pass,
+    saved,
+    ports: {
+      keeping: { ...keepingThat("kept"), room: async () => says.room ?? null },
+      saveFile: ports.saveFile,
+      chooseFile: async () => says.file ?? null,
+      after: ports.after,
+      Shelf: () => <p>the bottles</p>,
+      now: () => begunAt,
+      useWorksheet: (worksheet: Worksheet) => void again.push(worksheet),
+      useTexts: (it: KeptTexts) => void texts.push(it),
+      dictation: says.dictation ?? null,
+      scale: async (file: Blob) =>
+        file.type.startsWith("image/") ? { image: file, width: 1600, height: 1200 } : null,
+      everything,
+      pictures: {
+        of: async (run: string) => pictured.filter((it) => it.run === run),
+        async keep(picture: Picture) {
+          const written = says.picturing ?? "kept";
+          if (written !== "kept") return written;
+          const at = pictured.findIndex(({ id }) => id === picture.id);
+          if (at < 0) pictured.push(picture);
+          else pictured[at] = picture;
+          return written;
+        },
+        async remove(picture: Picture) {
+          if (says.removing === false) return false;
+          pictured.splice(
+            pictured.findIndex(({ id }) => id === picture.id),
+            1,
+          );
+          return true;
+        },
+      },
+      store: {
+        lines: async () => all(),
+        newest: async (count: number) =>
+          runs.toSorted((a, b) => b.begunAt - a.begunAt).slice(0, count),
+        read: async (ids: readonly string[]) =>
+          ids.flatMap((id) => runs.find((run) => run.id === id) ?? []),
+        keep: async (): Promise<Written> => "kept",
+        async judge(id: string, { note, negatives, stars }: Judgement): Promise<Written> {
+          if (negatives !== undefined) told.push(`see ${id} ${negatives.density}`);
+          if (stars !== undefined) told.push(`stars ${id} ${stars}`);
+          told.push(`note ${id} “${note}”`);
+          return says.notes ?? "kept";
+        },
+        async takeOut(id: string): Promise<TakenOut | null> {
+          told.push(`remove ${id}`);
+          const run = runs.find((it) => it.id === id);
+          if (says.removing === false || run === undefined) return null;
+          runs = runs.filter((it) => it !== run);
+          return { run, pictures: [] };
+        },
+        async putBack({ run }: TakenOut): Promise<Written> {
+          told.push(`keep ${run.id} “${run.note}”`);
+          runs = [...runs, run];
+          return "kept";
+        },
+      },
+    },
+  };
+}
