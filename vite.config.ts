@@ -76,7 +76,19 @@ export default defineConfig({
     target: "es2022",
     // What the first screen needs is one file: it compresses better than in parts, and is asked for once.
     rolldownOptions: {
-      output: { codeSplitting: { groups: [{ name: "first", tags: ["$initial"] }] } },
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: "first", tags: ["$initial"], priority: 2 },
+            // What is fetched together as soon as the first screen stands: each request has its price.
+            {
+              name: "run",
+              test: /src\/(live|process|script|timeline|tones|voice|logbook)\//,
+              priority: 1,
+            },
+          ],
+        },
+      },
     },
   },
   test: {

@@ -76,7 +76,7 @@ describe("The screen in the dark", () => {
     { colorScheme: "light", forcedColors: "active", reducedMotion: "reduce" },
   ] as const)(
     "is black to the last pixel through every dark section and a reload, and lit by a press alone: $forcedColors forced colours",
-    { timeout: 60_000 },
+    { timeout: 150_000 },
     async (media) => {
       expect(darkOnes.length).toBeGreaterThan(2);
       const page = await openPage(stage.browser, stage.served.url, watchLights);
@@ -136,7 +136,7 @@ describe("The screen in the dark", () => {
   );
 
   test.concurrent("stays black where a run is left in the dark, until the next press", {
-    timeout: 60_000,
+    timeout: 150_000,
   }, async () => {
     const page = await openPage(stage.browser, stage.served.url);
     await page.setViewportSize({ width: 480, height: 320 });

@@ -67,10 +67,15 @@ export interface HeardInLife {
   readonly begun: Awaited<ReturnType<typeof begunBy>>;
   /** When the section that was on was pressed for, seconds on the steady clock. */
   readonly pressedAt: number;
+  /** When this page first had the run in hand, seconds on the steady clock. */
+  readonly inHand: number;
 }
 
 export async function heardIn({ page }: Life): Promise<HeardInLife> {
   const [at, captured, begun] = [await pressedAt(page), await heardBy(page), await begunBy(page)];
+  const inHand = await page.evaluate(
+    () => performance.getEntriesByName("tankside-begun")[0]?.startTime ?? Number.NaN,
+  );
   if (at === null) throw new Error("no run was on");
-  return { captured, begun, pressedAt: at };
+  return { captured, begun, pressedAt: at, inHand: inHand / 1000 };
 }

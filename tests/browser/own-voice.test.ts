@@ -18,10 +18,10 @@ import { packBytes, packIndex } from "../voice/built-pack.ts";
 import { heardBy } from "./capture.ts";
 import {
   beganAt,
+  fromTheCassette,
   openPage,
   openWorksheet,
   pressUpTo,
-  shortWorksheet,
   timelineOf,
 } from "./guided-run.ts";
 import { setStage } from "./stage.ts";
@@ -61,7 +61,7 @@ describe("A voice of one's own in a real browser", () => {
     timeout: 240_000,
   }, async () => {
     const page = await openPage(stage.browser, stage.served.url);
-    await openWorksheet(page, shortWorksheet);
+    await openWorksheet(page, fromTheCassette);
     // Left off after the first phrase, and gone on with: the file begins anew with the microphone.
     for (const name of [words.record, words.goOn]) {
       await button(page, name).click();
@@ -83,7 +83,7 @@ describe("A voice of one's own in a real browser", () => {
     await button(page, words.export).click();
     const path = await (await saved).path();
     const clips = await clipsIn(path);
-    const texts = timelineOf(shortWorksheet).sections[0]?.cues.map(({ says }) => says ?? "") ?? [];
+    const texts = timelineOf(fromTheCassette).sections[0]?.cues.map(({ says }) => says ?? "") ?? [];
     expect([...clips.keys()].sort()).toEqual(texts.slice(0, 2).sort());
     // As long as what was said, with at most 100 ms of the room.
     for (const text of texts.slice(0, 2)) {
@@ -105,7 +105,7 @@ describe("A voice of one's own in a real browser", () => {
 
     const timeline = compiledWith(clips);
     await pressUpTo(page, timeline, timeline.sections[0]?.id ?? "");
-    await page.waitForTimeout(12_000);
+    await page.waitForTimeout(17_000);
     const captured = await heardBy(page);
     const begun = await beganAt(page, "begun");
     // The second in the own voice, where the length of the first has put it; the third in the bundled.
@@ -131,7 +131,7 @@ async function clipsIn(path: string): Promise<OwnClips> {
 }
 
 function compiledWith(clips: OwnClips) {
-  const read = readWorksheetText(shortWorksheet);
+  const read = readWorksheetText(fromTheCassette);
   if (read.kind === "faults") throw new Error("The worksheet is faulty.");
   const { worksheet } = read;
   return compile(worksheet, planOf(worksheet), english, lengthsOf(packIndex, 1, clips));

@@ -50,7 +50,7 @@ describe("A run in a real browser", () => {
     await pressUpTo(page, timeline, "developer");
     await page.waitForTimeout(20_000);
     await page.getByRole("button", { name: "Say less" }).click();
-    await page.getByRole("button", { name: "Tones only" }).click();
+    await page.getByRole("button", { name: "Tones only", exact: true }).click();
     await page.getByRole("button", { name: "Say all" }).waitFor();
     const changed = 24;
     await page.waitForTimeout(((section?.seconds ?? 0) - 16) * 1000);
