@@ -54,7 +54,6 @@ function findBrowser() {
 }
 
 async function installBrowser() {
-  if (findBrowser() !== undefined) return;
   const debian = process.getuid?.() === 0 && existsSync("/usr/bin/apt-get");
   if (debian) {
     tell("Installing Chromium for the tests …");
@@ -67,8 +66,13 @@ async function installBrowser() {
   if (process.env.CI) process.exit(1);
 }
 
+/** While a browser is still on its way: the sounds take as long, and ask nothing of the network. */
+async function buildSounds() {
+  await run(join(root, "node_modules", ".bin", "tsx"), ["src/voice/build-sounds.ts"]);
+}
+
+const packages = installPackages();
 // Both wait for the network, neither for the other.
-await Promise.all([
-  installPackages(),
-  process.argv.includes("--browser") ? installBrowser() : undefined,
-]);
+if (process.argv.includes("--browser") && findBrowser() === undefined)
+  await Promise.all([packages.then(buildSounds), installBrowser()]);
+else await packages;

@@ -34,7 +34,7 @@ async function servedTo(bench: (url: string) => Promise<Table>): Promise<Table> 
 async function costs(url: string): Promise<Table> {
   const sheet = worksheet(`${minutes + 2}:00`);
   const profile = newProfile();
-  const life = await live(profile, url, false);
+  const life = await live(profile, url, { captured: false });
   const client = await life.page.createCDPSession();
   const system = await life.browser.target().createCDPSession();
   const bare = await shareWith(life.browser, system);

@@ -16,10 +16,13 @@ import { steadyOf } from "./steady.ts";
 const { section, presses } = developerOf(shortWorksheet);
 
 /** A run in its developer; what is done to it, and what is heard then. */
-async function livedThrough(act: (life: Life, pressed: number) => Promise<void>): Promise<void> {
+async function livedThrough(
+  act: (life: Life, pressed: number) => Promise<void>,
+  worker = false,
+): Promise<void> {
   const served = await serveDist();
   const profile = newProfile();
-  const life = await live(profile, served.url);
+  const life = await live(profile, served.url, { worker });
   const pressed = await beginAndPress(life, profile, shortWorksheet, presses);
   await act(life, pressed);
   await kill(life);
@@ -92,7 +95,7 @@ describe("A run in a real browser", () => {
         const heard = await heardIn(life);
         expect(Math.abs((await wallOf(life, heard.pressedAt)) - pressed)).toBeLessThan(20);
         expectInPlace(heard, section.cues);
-      }),
+      }, true),
   );
 });
 

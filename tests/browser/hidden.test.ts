@@ -20,7 +20,7 @@ test("A run out of sight for six minutes loses no moment and is never late", {
   const { section, presses } = developerOf(worksheet);
   const served = await serveDist();
   const profile = newProfile();
-  const life = await live(profile, served.url);
+  const life = await live(profile, served.url, { worker: false });
   await beginAndPress(life, profile, worksheet, presses);
   const cover = await life.browser.newPage();
   await cover.bringToFront();

@@ -27,8 +27,13 @@ export const newProfile = (): string => mkdtempSync(join(tmpdir(), "tankside-pro
 /**
  * Starts a browser on a profile and opens the page in it.
  * @param captured whether what it plays is captured, which takes more of the machine than playing it.
+ * @param worker whether the page may keep itself in store; where the network is no matter, that is work for nothing.
  */
-export async function live(profile: string, url: string, captured = true): Promise<Life> {
+export async function live(
+  profile: string,
+  url: string,
+  { captured = true, worker = true } = {},
+): Promise<Life> {
   const browser = await puppeteer.launch({
     executablePath: chromiumPath(),
     userDataDir: profile,
@@ -39,6 +44,11 @@ export async function live(profile: string, url: string, captured = true): Promi
   const page = (await browser.pages())[0] ?? (await browser.newPage());
   if (captured) {
     await captureSound({ addInitScript: (script) => page.evaluateOnNewDocument(script as string) });
+  }
+  if (!worker) {
+    await page.evaluateOnNewDocument(() => {
+      Reflect.deleteProperty(Navigator.prototype, "serviceWorker");
+    });
   }
   const asked = Date.now();
   await page.goto(url);

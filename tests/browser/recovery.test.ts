@@ -38,13 +38,13 @@ describe("A run whose browser is killed without warning", () => {
       const { section, presses } = developerOf(worksheet);
       const served = await serveDist();
       const profile = newProfile();
-      let life = await live(profile, served.url);
+      let life = await live(profile, served.url, { worker: false });
       const pressed = await beginAndPress(life, profile, worksheet, presses);
       const random = randomFrom(seed);
       const lives: { readonly heard: HeardInLife; readonly wall: number }[] = [];
       for (let death = 0; death < deaths; death += 1) {
         await kill(life);
-        life = await live(profile, served.url);
+        life = await live(profile, served.url, { worker: false });
         // Nobody presses anything: this browser lets a page sound.
         await life.page.waitForFunction(
           () => performance.getEntriesByName("tankside-begun").length > 0,

@@ -91,8 +91,15 @@ test("A pack decodes a phrase to the same samples whatever was decoded before it
   for (const text of some.toReversed()) backwards.decode(text);
   for (const text of some) {
     const alone = await openPack(index, bytes);
-    expect(backwards.decode(text), text).toEqual(alone.decode(text));
+    expect(Buffer.compare(bytesOf(backwards.decode(text)), bytesOf(alone.decode(text))), text).toBe(
+      0,
+    );
   }
   const [first = ""] = some;
   expect(backwards.decode(first)).toBe(backwards.decode(first));
 });
+
+/** Compared as bytes: sample by sample takes a thousand times as long. */
+function bytesOf(samples: Float32Array): Uint8Array {
+  return new Uint8Array(samples.buffer, samples.byteOffset, samples.byteLength);
+}
