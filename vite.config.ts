@@ -4,6 +4,7 @@ import type { Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
 import { notKeptOffline } from "./src/kept-offline.ts";
+import LongestFirst from "./tests/longest-first.ts";
 
 /** Fails the build of a page that would lack something without a network. */
 const wholeOffline: Plugin = {
@@ -95,6 +96,7 @@ export default defineConfig({
     root: ".",
     include: ["tests/**/*.test.{ts,tsx}"],
     setupFiles: ["tests/settled.ts"],
+    sequence: { sequencer: LongestFirst },
     testTimeout: 20_000,
   },
 });

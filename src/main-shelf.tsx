@@ -1,6 +1,7 @@
 // Wires the shelf of bottles to the world, beside main.tsx: its store, what shows it, and what a run writes on it.
 // All of it is fetched when a bottle is first asked for.
 import type { ComponentType } from "preact";
+import type { OpenBase } from "./logbook/base.ts";
 import type { RunRecord } from "./logbook/run-record.ts";
 import type { RunStore } from "./logbook/run-store.ts";
 import { once } from "./once.ts";
@@ -19,7 +20,7 @@ interface ShelfHere {
 /** So many of the newest runs are looked through for what could not be written down when they ended. */
 const LOOKED_THROUGH = 50;
 
-export function shelfHere(runs: () => Promise<RunStore>): ShelfHere {
+export function shelfHere(base: OpenBase, runs: () => Promise<RunStore>): ShelfHere {
   const newId = () => crypto.randomUUID();
   const shelf = once(async () => {
     const [{ openShelf }, { bottleStore }] = await Promise.all([
@@ -27,7 +28,7 @@ export function shelfHere(runs: () => Promise<RunStore>): ShelfHere {
       import("./logbook/bottle-store.ts"),
     ]);
     return openShelf({
-      store: bottleStore(),
+      store: bottleStore(base),
       runs: async () => (await runs()).newest(LOOKED_THROUGH),
       now: () => Date.now(),
       newId,
@@ -51,7 +52,7 @@ export function shelfHere(runs: () => Promise<RunStore>): ShelfHere {
         withLateWords(import("./ui/shelf.tsx")),
         import("./logbook/room-store.ts"),
       ]);
-      const room = { store: roomStore() };
+      const room = { store: roomStore(base) };
       return shelfWith({ shelf: it, room, newId, print: () => window.print() });
     }),
   };

@@ -47,7 +47,7 @@ async function begin(): Promise<void> {
   const base = logbookBase();
   /** One for the page's life: it holds what the browser would not keep. */
   const records = once(async () => (await import("./logbook/run-store.ts")).runStore(base));
-  const bottles = shelfHere(records);
+  const bottles = shelfHere(base, records);
   const speakers = openSpeakers(
     voiceStore(),
     speakerStore(() => localStorage),

@@ -19,6 +19,9 @@ export interface Shelves extends DBSchema {
   pictures: { key: string; value: unknown };
   tanks: { key: string; value: unknown };
   worksheets: { key: string; value: unknown };
+  bottles: { key: string; value: unknown };
+  /** The house's own lists. */
+  rooms: { key: string; value: unknown };
   /** Of the base itself: what is yet to be done to it, by name. */
   notes: { key: string; value: unknown };
 }
@@ -36,7 +39,7 @@ export const BASE = "tankside";
  * in kinds.ts; what stands here already is never changed.
  */
 const added: readonly (readonly Shelf[])[] = [
-  ["runs", "lines", "pictures", "tanks", "worksheets", "notes"],
+  ["runs", "lines", "pictures", "tanks", "worksheets", "notes", "bottles", "rooms"],
 ];
 
 /** Before there was one, each store had a database of its own, with one shelf. */

@@ -1,7 +1,7 @@
 // The shelf of bottles, kept in this browser: entries are added to a bottle and never changed. A browser may
 // refuse to keep anything: that comes back as data, and the program goes on without.
 
-import { createStore, promisifyRequest, type UseStore, values } from "idb-keyval";
+import { inOne, type OpenBase } from "./base.ts";
 import { type Bottle, type Entry, isBottle } from "./bottle.ts";
 import { soon } from "./soon.ts";
 
@@ -40,23 +40,16 @@ export function withEntries(bottle: Bottle, entries: readonly Entry[]): Bottle {
   return fresh.length === 0 ? bottle : { ...bottle, entries: [...bottle.entries, ...fresh] };
 }
 
-export function bottleStore(): BottleStore {
-  let opened: UseStore | null = null;
-  // Opened at the first use, and inside a promise: `indexedDB` may be missing, or throw by its very name.
-  const store = () => {
-    opened ??= createStore("tankside-bottles", "kept");
-    return opened;
-  };
-
+export function bottleStore(open: OpenBase): BottleStore {
   /** Reads and writes at one go, so that no other page's entry is lost; false where `next` will have none of it. */
   async function change(id: string, next: (was: unknown) => Bottle | null): Promise<boolean> {
     try {
       return await soon(
-        store()("readwrite", async (bottles) => {
-          const bottle = next(await promisifyRequest(bottles.get(id)));
+        inOne(await open(), ["bottles"], async (writing) => {
+          const bottles = writing.objectStore("bottles");
+          const bottle = next(await bottles.get(id));
           if (bottle === null) return false;
-          bottles.put(bottle, id);
-          await promisifyRequest(bottles.transaction);
+          await bottles.put(bottle, id);
           return true;
         }),
       );
@@ -68,7 +61,7 @@ export function bottleStore(): BottleStore {
   return {
     async load() {
       try {
-        const kept: readonly unknown[] = await soon(values(store()));
+        const kept: readonly unknown[] = await soon((await open()).getAll("bottles"));
         const bottles = kept.filter(isBottle);
         return {
           kind: "found",

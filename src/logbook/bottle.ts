@@ -73,15 +73,19 @@ export interface Bottle {
   readonly entries: readonly Entry[];
 }
 
-export function isBottle(kept: unknown): kept is Bottle {
-  return (
-    isObject(kept) &&
-    kept.tankside === 1 &&
-    isText(kept.id) &&
-    Array.isArray(kept.entries) &&
-    kept.entries[0]?.kind === "mixed" &&
-    kept.entries.every(isEntry)
+export const isBottle = (kept: unknown): kept is Bottle => faultInBottle(kept) === null;
+
+/** The path of the first thing that no bottle holds, as `entries[2]`, empty for all of it; null where nothing is wrong. */
+export function faultInBottle(kept: unknown): string | null {
+  if (!isObject(kept)) return "";
+  if (kept.tankside !== 1) return "tankside";
+  if (!isText(kept.id)) return "id";
+  if (!Array.isArray(kept.entries)) return "entries";
+  const wrong = kept.entries.findIndex(
+    (entry, i) => !isEntry(entry) || (i === 0 && entry.kind !== "mixed"),
   );
+  if (wrong >= 0) return `entries[${wrong}]`;
+  return kept.entries.length === 0 ? "entries" : null;
 }
 
 function isEntry(kept: unknown): boolean {

@@ -3,7 +3,10 @@
 import { isObject } from "../units/object.ts";
 import type { Shelf } from "./base.ts";
 import { fromBase64, toBase64 } from "./base64.ts";
+import { type Bottle, faultInBottle, isBottle } from "./bottle.ts";
+import { withEntries } from "./bottle-store.ts";
 import { isPicture, keyOfPicture } from "./picture.ts";
+import { listsIn, ROOM } from "./room-store.ts";
 import { changedAt, faultInRun, isRunRecord, type RunRecord } from "./run-record.ts";
 import { isTankOf } from "./tank-store.ts";
 import { isTexts, WORKSHEET } from "./worksheet-store.ts";
@@ -118,7 +121,29 @@ const worksheets: Kind = {
   same: asJson,
 };
 
-export const kinds: readonly Kind[] = [runs, pictures, tanks, worksheets];
+/** Entries are only ever added: what either knows of a bottle is kept. */
+const bottles: Kind = {
+  shelf: "bottles",
+  toFile: (_, bottle) => (isBottle(bottle) ? bottle : null),
+  fromFile(held) {
+    const fault = faultInBottle(held);
+    return fault === null ? { key: (held as Bottle).id, value: held } : { fault };
+  },
+  stays: (here, there) =>
+    isBottle(here) && isBottle(there) ? withEntries(here, there.entries) : here,
+  same: asJson,
+};
+
+/** The house's lists: those that are written here stay. */
+const rooms: Kind = {
+  shelf: "rooms",
+  toFile: (key, held) => (key === ROOM && listsIn(held) !== null ? held : null),
+  fromFile: (held) => (listsIn(held) === null ? { fault: "lists" } : { key: ROOM, value: held }),
+  stays: (here) => here,
+  same: asJson,
+};
+
+export const kinds: readonly Kind[] = [runs, pictures, tanks, worksheets, bottles, rooms];
 
 /** As JSON with the fields of every object in one order. */
 function canonical(value: unknown): string {

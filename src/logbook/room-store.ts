@@ -1,8 +1,8 @@
 // The house's own lists (opening the room, closing it, where spent chemistry goes), kept in this browser with
 // what is ticked off. A browser may refuse to keep anything: that comes back as data.
 
-import { createStore, get, set, type UseStore } from "idb-keyval";
 import { isObject } from "../units/object.ts";
+import { inOne, type OpenBase } from "./base.ts";
 import { soon } from "./soon.ts";
 
 export const roomListIds = ["opening", "closing", "waste"] as const;
@@ -29,20 +29,14 @@ export interface RoomStore {
   keep(lists: RoomLists): Promise<boolean>;
 }
 
-const KEY = "lists";
+export const ROOM = "lists";
 
-export function roomStore(): RoomStore {
-  let opened: UseStore | null = null;
+export function roomStore(open: OpenBase): RoomStore {
   let refused = false;
-  // Opened at the first use, and inside a promise: `indexedDB` may be missing, or throw by its very name.
-  const store = () => {
-    opened ??= createStore("tankside-room", "kept");
-    return opened;
-  };
   return {
     async load() {
       try {
-        const kept: unknown = await soon(get(KEY, store()));
+        const kept: unknown = await soon((await open()).get("rooms", ROOM));
         if (kept === undefined) return { kind: "found", lists: emptyRoom };
         const lists = listsIn(kept);
         refused = lists === null;
@@ -55,7 +49,11 @@ export function roomStore(): RoomStore {
     async keep(lists) {
       if (refused) return false;
       try {
-        await soon(set(KEY, { tankside: 1, lists }, store()));
+        await soon(
+          inOne(await open(), ["rooms"], async (writing) => {
+            await writing.objectStore("rooms").put({ tankside: 1, lists }, ROOM);
+          }),
+        );
         return true;
       } catch {
         return false;
@@ -64,7 +62,8 @@ export function roomStore(): RoomStore {
   };
 }
 
-function listsIn(kept: unknown): RoomLists | null {
+/** null: of another make. */
+export function listsIn(kept: unknown): RoomLists | null {
   if (!isObject(kept) || kept.tankside !== 1 || !isObject(kept.lists)) return null;
   const { lists } = kept;
   return roomListIds.every((id) => areLines(lists[id])) ? (lists as unknown as RoomLists) : null;

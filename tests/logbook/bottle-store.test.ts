@@ -1,6 +1,6 @@
 import { IDBFactory } from "fake-indexeddb";
-import { createStore, get, set } from "idb-keyval";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { logbookBase } from "../../src/logbook/base.ts";
 import type { Entry } from "../../src/logbook/bottle.ts";
 import { bottleStore } from "../../src/logbook/bottle-store.ts";
 import { emptyRoom, linesFrom, roomStore } from "../../src/logbook/room-store.ts";
@@ -22,11 +22,11 @@ const drawn = (id: string): Entry => ({
 
 describe("the kept bottles", () => {
   test("are there on the next visit, with what was added", async () => {
-    const store = bottleStore();
+    const store = bottleStore(logbookBase());
     expect(await store.load()).toEqual({ kind: "found", bottles: [], unread: 0 });
     expect(await store.begin(bottle)).toBe(true);
     expect(await store.add(bottle.id, [drawn("a")])).toBe(true);
-    expect(await bottleStore().load()).toEqual({
+    expect(await bottleStore(logbookBase()).load()).toEqual({
       kind: "found",
       bottles: [{ ...bottle, entries: [...bottle.entries, drawn("a")] }],
       unread: 0,
@@ -34,7 +34,7 @@ describe("the kept bottles", () => {
   });
 
   test("take a run once, from two pages at a time", async () => {
-    const [one, other] = [bottleStore(), bottleStore()];
+    const [one, other] = [bottleStore(logbookBase()), bottleStore(logbookBase())];
     await one.begin(bottle);
     await Promise.all([
       one.add(bottle.id, [drawn("a")]),
@@ -46,7 +46,7 @@ describe("the kept bottles", () => {
   });
 
   test("begun again stay as they are, and one that is not there takes nothing", async () => {
-    const store = bottleStore();
+    const store = bottleStore(logbookBase());
     await store.begin(bottle);
     await store.add(bottle.id, [drawn("a")]);
     expect(await store.begin(bottle)).toBe(true);
@@ -57,20 +57,20 @@ describe("the kept bottles", () => {
 
   test("of another make are counted, and neither written over nor added to", async () => {
     const newer = { ...bottle, tankside: 2 };
-    const raw = createStore("tankside-bottles", "kept");
-    await set(bottle.id, newer, raw);
-    const store = bottleStore();
+    const base = await logbookBase()();
+    await base.put("bottles", newer, bottle.id);
+    const store = bottleStore(logbookBase());
     expect(await store.load()).toEqual({ kind: "found", bottles: [], unread: 1 });
     expect(await store.begin(bottle)).toBe(false);
     expect(await store.add(bottle.id, [drawn("a")])).toBe(false);
-    expect(await get(bottle.id, raw)).toEqual(newer);
+    expect(await base.get("bottles", bottle.id)).toEqual(newer);
   });
 
   test("in a browser that keeps nothing are refused, and nothing is thrown", async () => {
     vi.stubGlobal("indexedDB", undefined);
-    expect(await bottleStore().load()).toEqual({ kind: "refused" });
-    expect(await bottleStore().begin(bottle)).toBe(false);
-    expect(await bottleStore().add(bottle.id, [])).toBe(false);
+    expect(await bottleStore(logbookBase()).load()).toEqual({ kind: "refused" });
+    expect(await bottleStore(logbookBase()).begin(bottle)).toBe(false);
+    expect(await bottleStore(logbookBase()).add(bottle.id, [])).toBe(false);
   });
 });
 
@@ -78,19 +78,19 @@ describe("the room's lists", () => {
   const lists = { ...emptyRoom, opening: [{ text: "Fan on", done: true }] };
 
   test("are empty at first, and there on the next visit with their ticks", async () => {
-    const store = roomStore();
+    const store = roomStore(logbookBase());
     expect(await store.load()).toEqual({ kind: "found", lists: emptyRoom });
     expect(await store.keep(lists)).toBe(true);
-    expect(await roomStore().load()).toEqual({ kind: "found", lists });
+    expect(await roomStore(logbookBase()).load()).toEqual({ kind: "found", lists });
   });
 
   test("of another make are not written over", async () => {
-    const raw = createStore("tankside-room", "kept");
-    await set("lists", { tankside: 2, lists: {} }, raw);
-    const store = roomStore();
+    const base = await logbookBase()();
+    await base.put("rooms", { tankside: 2, lists: {} }, "lists");
+    const store = roomStore(logbookBase());
     expect(await store.load()).toEqual({ kind: "refused" });
     expect(await store.keep(lists)).toBe(false);
-    expect(await get("lists", raw)).toEqual({ tankside: 2, lists: {} });
+    expect(await base.get("rooms", "lists")).toEqual({ tankside: 2, lists: {} });
   });
 
   test("are a line each, and a line that stays stays ticked", () => {
@@ -103,7 +103,7 @@ describe("the room's lists", () => {
 
   test("in a browser that keeps nothing are refused, and nothing is thrown", async () => {
     vi.stubGlobal("indexedDB", undefined);
-    expect(await roomStore().load()).toEqual({ kind: "refused" });
-    expect(await roomStore().keep(lists)).toBe(false);
+    expect(await roomStore(logbookBase()).load()).toEqual({ kind: "refused" });
+    expect(await roomStore(logbookBase()).keep(lists)).toBe(false);
   });
 });

@@ -244,6 +244,8 @@ describe("of two that are the same", () => {
       [0, 0, 0],
       [0, 1, 0],
       [0, 0, 1],
+      [0, 0, 0],
+      [0, 0, 0],
       [1, 0, 1],
     ]);
     await there.all.takeIn(content);

@@ -1,4 +1,5 @@
 // @vitest-environment happy-dom
+import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { logbookBase } from "../../src/logbook/base.ts";
@@ -25,29 +26,29 @@ const record: RunRecord = {
 };
 
 async function films(): Promise<number | null> {
-  const found = await bottleStore().load();
+  const found = await bottleStore(logbookBase()).load();
   const [bottle] = found.kind === "found" ? found.bottles : [];
   return bottle ? stateOf(bottle).films : null;
 }
 
 test("a run that ends in a page, and is told again by the next one, is on the shelf once", async () => {
-  await bottleStore().begin(bottleOf(fixerB));
+  await bottleStore(logbookBase()).begin(bottleOf(fixerB));
   const runs = runStore(logbookBase());
   await runs.keep(record);
-  const first = shelfHere(async () => runs);
+  const first = shelfHere(logbookBase(), async () => runs);
   first.drawnBy(record);
   first.drawnBy(record);
   await vi.waitFor(async () => expect(await films()).toBe(2));
-  const next = shelfHere(async () => runStore(logbookBase()));
+  const next = shelfHere(logbookBase(), async () => runStore(logbookBase()));
   next.drawnBy(record);
   await (await next.shelf()).draw(record);
   expect(await films()).toBe(2);
 });
 
 test("a run that ended while its page could not write is on the shelf once it is opened", async () => {
-  await bottleStore().begin(bottleOf(fixerB));
+  await bottleStore(logbookBase()).begin(bottleOf(fixerB));
   const runs = runStore(logbookBase());
   await runs.keep(record);
-  await shelfHere(async () => runs).shelf();
+  await shelfHere(logbookBase(), async () => runs).shelf();
   await vi.waitFor(async () => expect(await films()).toBe(2));
 });

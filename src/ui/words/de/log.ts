@@ -123,6 +123,8 @@ export const everything = {
     pictures: "Bilder",
     tanks: "Dosen",
     worksheets: "Arbeitsblatt",
+    bottles: "Flaschen",
+    rooms: "Listen für den Raum",
     settings: "Einstellungen",
   },
   take: "Übernehmen",

@@ -120,6 +120,8 @@ export const everything = {
     pictures: "Pictures",
     tanks: "Tanks",
     worksheets: "Worksheet",
+    bottles: "Bottles",
+    rooms: "Lists of the room",
     settings: "Choices",
   },
   take: "Take it in",

@@ -120,6 +120,8 @@ export const everything = {
     pictures: "Fotos",
     tanks: "Tanques",
     worksheets: "Hoja de trabajo",
+    bottles: "Botellas",
+    rooms: "Listas del cuarto",
     settings: "Ajustes",
   },
   take: "Incorporarlo",

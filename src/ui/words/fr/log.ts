@@ -121,6 +121,8 @@ export const everything = {
     pictures: "Photos",
     tanks: "Cuves",
     worksheets: "Fiche",
+    bottles: "Flacons",
+    rooms: "Listes du labo",
     settings: "Réglages",
   },
   take: "Le reprendre",

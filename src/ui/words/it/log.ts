@@ -119,6 +119,8 @@ export const everything = {
     pictures: "Foto",
     tanks: "Tank",
     worksheets: "Scheda",
+    bottles: "Bottiglie",
+    rooms: "Elenchi della stanza",
     settings: "Scelte",
   },
   take: "Prendilo",

@@ -122,6 +122,8 @@ export const everything = {
     pictures: "Foto’s",
     tanks: "Tanks",
     worksheets: "Werkkaart",
+    bottles: "Flessen",
+    rooms: "Lijsten van de ruimte",
     settings: "Keuzes",
   },
   take: "Overnemen",

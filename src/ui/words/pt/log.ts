@@ -119,6 +119,8 @@ export const everything = {
     pictures: "Fotografias",
     tanks: "Tanques",
     worksheets: "Folha",
+    bottles: "Frascos",
+    rooms: "Listas da sala",
     settings: "Escolhas",
   },
   take: "Trazê-lo",
