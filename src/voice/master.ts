@@ -35,8 +35,12 @@ export const shape = {
 /** tanh over ±4, beyond which it is flat to three places. */
 const softLimit = Float32Array.from({ length: 4097 }, (_, i) => Math.tanh((i / 2048 - 1) * 4));
 
+/** On a busy machine the engine now and then renders nothing at all: so often it is asked. */
+const ATTEMPTS = 3;
+
 /** Filtered and evened out, a little later than it came: the compressor looks 6 ms ahead. */
-const shaped = async ({ samples, sampleRate }: Speech, rate: CodedRate): Promise<Float32Array> => {
+const shaped = async (speech: Speech, rate: CodedRate, attempt = 1): Promise<Float32Array> => {
+  const { samples, sampleRate } = speech;
   const length = Math.ceil((samples.length / sampleRate + 0.05) * rate);
   const context = new OfflineAudioContext(1, length, rate);
   const buffer = context.createBuffer(1, samples.length, sampleRate);
@@ -61,7 +65,11 @@ const shaped = async ({ samples, sampleRate }: Speech, rate: CodedRate): Promise
   ];
   nodes.reduce<AudioNode>((from, to) => from.connect(to), source).connect(context.destination);
   source.start();
-  return (await context.startRendering()).getChannelData(0);
+  // Its types know nothing of that.
+  const rendered: AudioBuffer | null = await context.startRendering();
+  if (rendered !== null) return rendered.getChannelData(0);
+  if (attempt === ATTEMPTS) throw new Error("The engine rendered nothing.");
+  return shaped(speech, rate, attempt + 1);
 };
 
 /**

@@ -1,3 +1,4 @@
+import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { logbookBase } from "../../src/logbook/base.ts";
