@@ -29,7 +29,7 @@ describe("What is heard before a run, in a real browser", () => {
       if (channel !== "tone") continue;
       const tone = kit.samples(sounds[0] as ToneName);
       const onset = onsetOf(captured, tone, began + at, 0.02);
-      expect(onset?.likeness, sounds[0]).toBeGreaterThan(0.8);
+      expect(onset?.likeness, sounds[0]).toBeGreaterThan(0.95);
       expect(onset?.at).toBeCloseTo(began + at, 3);
       const from = Math.round((began + at) * captured.sampleRate) - captured.firstFrame;
       const lasts = (tone.length / 24_000) * captured.sampleRate;

@@ -56,8 +56,7 @@ describe("The page in a real browser", () => {
       const at = began + expected[name];
       const onset = steadyOnset(captured, kit.samples(name), at);
       expect(onset?.likeness, name).toBeGreaterThan(0.8);
-      // What ears hear as one; the millisecond of a run is held by run.test.ts.
-      expect(Math.abs((onset?.at ?? 0) - at), name).toBeLessThan(0.01 + allowed(captured, at));
+      expect(Math.abs((onset?.at ?? 0) - at), name).toBeLessThan(allowed(captured, at));
     }
     await context.close();
   });
