@@ -2,12 +2,14 @@
 // stand still: what its clock does is believed, never what it says. Where it is dead another takes its place.
 import type { Clocks } from "./clocks.ts";
 import { onPageClock } from "./page-clock.ts";
-import { audioAt, type Pair, type Pairing, paired, steppedBy } from "./pairing.ts";
+import { audioAt, type Known, knownWith, nothingKnown, type Pair } from "./pairing.ts";
 
 export interface Checked {
   readonly sounding: boolean;
   /** Seconds by which what was placed before lies wrong on the audio clock. */
   readonly off: number;
+  /** Whether it is worth looking again soon: what was read just now may have been wrong. */
+  readonly unsure: boolean;
 }
 
 export interface BrowserAudio {
@@ -29,8 +31,10 @@ const life = crypto.randomUUID();
 const ALIVE = 0.3;
 /** Checks in a row that found it dead before another context takes its place. */
 const PATIENCE = 3;
-/** Readings of the two clocks agree to less than this, seconds; more, and one of them stood still. */
-const SCATTER = 0.004;
+/** Sound that has only begun is read so often, so many ms apart: each of another block that was mixed. */
+const FIRST = { readings: 5, apart: 12 };
+/** Two clocks read one after the other belong together where no more than this passed between, ms. */
+const TOGETHER = 0.5;
 /** What was placed lies wrong from so much on, seconds. */
 const WORTH_MENDING = 0.0007;
 /** Checks closer than this, seconds, tell nothing: the audio clock goes in steps. */
@@ -38,7 +42,7 @@ const APART = 0.2;
 
 export function browserAudio(): BrowserAudio {
   let context: AudioContext | null = null;
-  let pairing: Pairing = [];
+  let known: Known = nothingKnown;
   /** What the clocks of contexts that are gone had come to: the audio clock goes on over all of them. */
   let before = 0;
   let last: { readonly steady: number; readonly audio: number } | null = null;
@@ -54,11 +58,22 @@ export function browserAudio(): BrowserAudio {
   };
   const audio = () => before + (context?.currentTime ?? 0);
 
+  function read(): void {
+    known = knownWith(known, pairOf(inUse()));
+  }
+
+  async function readFirst(): Promise<void> {
+    for (let reading = 0; reading < FIRST.readings; reading += 1) {
+      read();
+      await pause(FIRST.apart);
+    }
+  }
+
   function replace(): void {
     before += context?.currentTime ?? 0;
     void context?.close().catch(() => {});
     context = null;
-    pairing = [];
+    known = nothingKnown;
     void inUse()
       .resume()
       .catch(() => {});
@@ -69,23 +84,24 @@ export function browserAudio(): BrowserAudio {
       // Some browsers keep the promise waiting for as long as they do not let it sound.
       await Promise.race([inUse().resume(), new Promise((resolve) => setTimeout(resolve, 1000))]);
       await untilItSounds(inUse());
+      if (known.pairing.length === 0) await readFirst();
       return inUse();
     },
     context: inUse,
-    clocks: () => ({ life, steady: steady(), wall: Date.now(), audio: audio() }),
+    clocks: () => ({ life, ...steadyAndWall(), audio: audio() }),
     audioAt(at) {
-      if (pairing.length === 0) pairing = paired(pairing, pairOf(inUse()));
-      return audioAt(pairing, at);
+      if (known.pairing.length === 0) read();
+      return audioAt(known.pairing, at);
     },
     check() {
       const now = { steady: steady(), audio: audio() };
       const passed = now.steady - (last?.steady ?? Number.NEGATIVE_INFINITY);
       if (last === null) alive = context?.state === "running";
-      else if (passed < APART) return { sounding: alive, off: 0 };
+      else if (passed < APART) return { sounding: alive, off: 0, unsure: false };
       else alive = now.audio - last.audio > ALIVE * passed;
       last = now;
       if (!alive) {
-        pairing = [];
+        known = nothingKnown;
         dead += 1;
         if (dead % PATIENCE === 0) replace();
         else {
@@ -93,16 +109,16 @@ export function browserAudio(): BrowserAudio {
             .resume()
             .catch(() => {});
         }
-        return { sounding: false, off: 0 };
+        return { sounding: false, off: 0, unsure: false };
       }
       dead = 0;
-      const pair = pairOf(inUse());
-      pairing = paired(steppedBy(pairing, pair, SCATTER) === 0 ? pairing : [], pair);
-      const apart = audioAt(pairing, now.steady) - now.steady;
+      read();
+      const unsure = known.doubted !== null;
+      const apart = audioAt(known.pairing, now.steady) - now.steady;
       const off = laid === null ? 0 : laid - apart;
-      if (laid !== null && Math.abs(off) < WORTH_MENDING) return { sounding: true, off: 0 };
+      if (laid !== null && Math.abs(off) < WORTH_MENDING) return { sounding: true, off: 0, unsure };
       laid = apart;
-      return { sounding: true, off };
+      return { sounding: true, off, unsure };
     },
   };
 }
@@ -117,6 +133,18 @@ function pairOf(context: AudioContext): Pair {
 async function untilItSounds(context: AudioContext): Promise<void> {
   for (let tries = 0; tries < 20; tries += 1) {
     if ((context.getOutputTimestamp?.().contextTime ?? 1) > 0) return;
-    await new Promise((resolve) => setTimeout(resolve, 10));
+    await pause(10);
   }
 }
+
+/** Read together: a busy machine may do something else between the two, and a run would come back that much off. */
+function steadyAndWall(): { readonly steady: number; readonly wall: number } {
+  for (let tries = 1; ; tries += 1) {
+    const before = performance.now();
+    const wall = Date.now();
+    if (tries === 3 || performance.now() - before < TOGETHER)
+      return { steady: before / 1000, wall };
+  }
+}
+
+const pause = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));

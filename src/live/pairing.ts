@@ -36,14 +36,28 @@ export function paired(pairing: Pairing, pair: Pair): Pairing {
   return [...pairing.filter(({ steady }) => steady > pair.steady - MEMORY), pair];
 }
 
+/** Readings of the two clocks agree to less than this, seconds; more, and one of them stood still. */
+const SCATTER = 0.004;
+
+/** What is known of the two clocks, and a reading that is not believed until the next one says the same. */
+export interface Known {
+  readonly pairing: Pairing;
+  readonly doubted: Pair | null;
+}
+
+export const nothingKnown: Known = { pairing: [], doubted: null };
+
 /**
- * By how much the audio clock is behind what was known of it, seconds, where that is more than readings
- * scatter by: sound stood still that long, as on a busy machine it does now and then. Else 0.
+ * What is known once another reading came. A busy machine mixes a block late now and then: that one reading
+ * shows the audio clock behind, the next does not. Where it stays behind, sound stood still.
  */
-export function steppedBy(pairing: Pairing, { steady, audio }: Pair, scatter: number): number {
-  if (pairing.length === 0) return 0;
-  const behind = audioAt(pairing, steady) - audio;
-  return Math.abs(behind) > scatter ? behind : 0;
+export function knownWith({ pairing, doubted }: Known, pair: Pair): Known {
+  const behind = pairing.length === 0 ? 0 : audioAt(pairing, pair.steady) - pair.audio;
+  if (Math.abs(behind) <= SCATTER) return { pairing: paired(pairing, pair), doubted: null };
+  if (behind > 0 && doubted === null) return { pairing, doubted: pair };
+  const behindBefore = doubted === null ? behind : audioAt(pairing, doubted.steady) - doubted.audio;
+  const truer = doubted !== null && behindBefore < behind ? doubted : pair;
+  return { pairing: paired([], truer), doubted: null };
 }
 
 /** Seconds on the audio clock at a time on the steady one; the readings' own scatter is evened out. */

@@ -62,7 +62,7 @@ export interface OpenSession {
 
 const bothWays: readonly Way[] = ["room", "pocket"];
 
-/** After one that found no sound, the next look comes this soon, seconds. */
+/** After one that found no sound, or is not sure of what it found, the next look comes this soon, seconds. */
 const SOON = 0.3;
 
 export function openSession(parts: SessionParts): OpenSession {
@@ -128,7 +128,7 @@ export function openSession(parts: SessionParts): OpenSession {
     const before = sounding;
     const checked = ways.check();
     sounding = checked.sounding;
-    if (!sounding) {
+    if (!sounding || checked.unsure) {
       callOff();
       callOff = steadyClock.after(SOON, look);
     }

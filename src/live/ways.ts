@@ -134,7 +134,8 @@ export function openWays(parts: WaysParts): Ways {
       else backToRoom();
     },
     // A track that is off is put right by the pocket itself.
-    check: () => (inPocket() ? { sounding: pocket?.check() ?? false, off: 0 } : audio.check()),
+    check: () =>
+      inPocket() ? { sounding: pocket?.check() ?? false, off: 0, unsure: false } : audio.check(),
     sounding() {
       const track = inPocket() ? (pocket?.sounding() ?? []) : [];
       const onContext = track.map(({ from, to, kind }) => ({

@@ -12,6 +12,7 @@ export interface Captured {
   readonly sampleRate: number;
   /** Frame on the audio clock of the first sample. */
   readonly firstFrame: number;
+  /** Not a number where a busy machine let the capture miss some. */
   readonly samples: Float32Array;
 }
 
@@ -36,14 +37,16 @@ function tapAll(): void {
   const tap = `registerProcessor("tap", class extends AudioWorkletProcessor {
   constructor() { super(); this.block = new Float32Array(4800); this.filled = 0; this.from = 0; }
   process([input]) {
-    if (this.filled === 0) this.from = currentFrame;
+    // A quantum that was skipped ends the block: what comes behind it lies where its own frame says.
+    if (currentFrame !== this.from + this.filled || this.filled + 128 > this.block.length) this.hand();
     const heard = input[0];
     for (let i = 0; i < 128; i += 1) this.block[this.filled++] = heard ? heard[i] : 0;
-    if (this.filled + 128 > this.block.length) {
-      this.port.postMessage({ from: this.from, samples: this.block.slice(0, this.filled) });
-      this.filled = 0;
-    }
     return true;
+  }
+  hand() {
+    if (this.filled > 0) this.port.postMessage({ from: this.from, samples: this.block.slice(0, this.filled) });
+    this.from = currentFrame;
+    this.filled = 0;
   }
 });`;
   const module = URL.createObjectURL(new Blob([tap], { type: "text/javascript" }));
@@ -130,7 +133,7 @@ export async function begunBy(page: Evaluating): Promise<readonly BegunSound[]> 
 
 /** All that was heard so far. */
 export async function heardBy(page: Evaluating): Promise<Captured> {
-  const { rate, from, base64, pairs } = await page.evaluate(() => {
+  const { rate, from, base64, pairs, lost } = await page.evaluate(() => {
     const world = window as unknown as {
       heard: { from: number; samples: Float32Array }[];
       pairs: { audio: number; steady: number }[];
@@ -139,7 +142,7 @@ export async function heardBy(page: Evaluating): Promise<Captured> {
     const first = world.heard[0]?.from ?? 0;
     const last = world.heard.at(-1);
     const all = new Int16Array(last === undefined ? 0 : last.from + last.samples.length - first);
-    // Each block lies where its own frame says: the audio thread may skip one when it is late.
+    // Each block lies where its own frame says: on a busy machine the audio thread skips some.
     for (const { from, samples } of world.heard) {
       for (const [i, sample] of samples.entries()) {
         all[from - first + i] = Math.max(-1, Math.min(1, sample)) * 32767;
@@ -150,10 +153,16 @@ export async function heardBy(page: Evaluating): Promise<Captured> {
     for (let i = 0; i < bytes.length; i += 32768) {
       text += String.fromCharCode(...bytes.subarray(i, i + 32768));
     }
-    return { rate: world.heardRate, from: first, base64: btoa(text), pairs: world.pairs };
+    const lost = world.heard.slice(1).flatMap((block, i) => {
+      const before = world.heard[i];
+      const end = before === undefined ? block.from : before.from + before.samples.length;
+      return block.from > end ? [{ from: end - first, to: block.from - first }] : [];
+    });
+    return { lost, rate: world.heardRate, from: first, base64: btoa(text), pairs: world.pairs };
   });
   const bytes = Buffer.from(base64, "base64");
   const samples = new Float32Array(bytes.length / 2);
   for (let i = 0; i < samples.length; i += 1) samples[i] = bytes.readInt16LE(i * 2) / 32767;
+  for (const { from, to } of lost) samples.fill(Number.NaN, from, to);
   return { sampleRate: rate, firstFrame: from, samples, pairs };
 }

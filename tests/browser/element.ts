@@ -128,3 +128,16 @@ export function audioAt({ clock }: Elements, steady: number): number {
   const apart = near.map((read) => read.audio - read.steady).toSorted((a, b) => a - b);
   return steady + (apart[Math.floor(apart.length / 2)] ?? Number.NaN);
 }
+
+/** The audio clock goes in steps, and is read in the midst of one, seconds. */
+const STEP = 0.012;
+
+/**
+ * By how much a busy machine's audio clock slipped about a time on the steady clock, seconds: what is heard then may
+ * be as far off.
+ */
+export function slippedBy({ clock }: Elements, steady: number): number {
+  const near = clock.filter((read) => Math.abs(read.steady - steady) < 1.5);
+  const apart = near.map((read) => read.audio - read.steady);
+  return Math.max(0, Math.max(...apart) - Math.min(...apart) - STEP);
+}

@@ -9,6 +9,7 @@ import type { Timeline } from "../../src/timeline/score.ts";
 import { compile } from "../../src/timeline/timeline.ts";
 import { builtPack } from "../voice/built-pack.ts";
 import { captureSound } from "./capture.ts";
+import { lateBy } from "./serve.ts";
 import { withoutWorker } from "./stage.ts";
 
 /** The shortest development that has every kind of moment in it, from film in its cassette. */
@@ -93,12 +94,16 @@ export function beganAt(page: Page, mark: "begun" | "hearing"): Promise<number> 
   );
 }
 
-/** Blocks the page's main thread for 200 ms in every 700, as a busy page would be. */
+/**
+ * Blocks the page's main thread for 200 ms in every 700, as a busy page would be: by waiting for an answer that the
+ * server is slow to give, which takes nothing from whatever else the machine is to do.
+ */
 export async function blockMainThread(page: Page): Promise<void> {
-  await page.evaluate(() => {
+  await page.evaluate((late) => {
     setInterval(() => {
-      const until = performance.now() + 200;
-      while (performance.now() < until);
+      const request = new XMLHttpRequest();
+      request.open("GET", late, false);
+      request.send();
     }, 700);
-  });
+  }, lateBy(200));
 }

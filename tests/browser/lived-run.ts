@@ -45,9 +45,16 @@ export async function beginAndPress(
   return wallOf(life, (await pressedAt(page)) ?? Number.NaN);
 }
 
-/** A time on the page's steady clock by the wall clock, ms. */
+/** A time on the page's steady clock by the wall clock, ms: of many looks at both, the one that took least. */
 export const wallOf = ({ page }: Life, steady: number): Promise<number> =>
-  page.evaluate((at) => Date.now() - performance.now() + at * 1000, steady);
+  page.evaluate((at) => {
+    const looks = Array.from({ length: 50 }, () => {
+      const before = performance.now();
+      const wall = Date.now();
+      return { wall: wall - before + at * 1000, took: performance.now() - before };
+    });
+    return looks.reduce((best, look) => (look.took < best.took ? look : best)).wall;
+  }, steady);
 
 /** An entry of a journal; `from`: what it woke from. */
 interface Kept {
@@ -83,10 +90,12 @@ export function expectInPlace(
     // What was due as the page came back may have come too late to be laid.
     if (at < Math.max(first.steady, inHand) + 1 || at > last.steady - 1) continue;
     const tone = kit.samples(cue.sounds[0] as Parameters<typeof kit.samples>[0]);
-    const onset = steadyOnset(captured, tone, at, 0.1 + allowed(captured, at));
+    // A page that has only come back has much to do besides looking whether sound stood still.
+    const off = allowed(captured, at, 3);
+    const onset = steadyOnset(captured, tone, at, 3, 0.1 + off);
     expect(onset?.likeness, `${cue.sounds[0]} at ${cue.at}`).toBeGreaterThan(0.7);
     // Two lives of a page share the wall clock alone, which counts whole milliseconds.
-    expect(Math.abs((onset?.at ?? 0) - at)).toBeLessThan(0.05 + allowed(captured, at));
+    expect(Math.abs((onset?.at ?? 0) - at)).toBeLessThan(0.05 + off);
   }
   const tones = cues.filter(({ channel }) => channel === "tone");
   for (const { at, seconds } of begun) {
@@ -96,7 +105,7 @@ export function expectInPlace(
     const tone = tones.filter((cue) => Math.abs(cue.until - cue.at - seconds) < 1e-4);
     // As long as a tone is: then it is one of the section's, in its time or at most half a second late.
     if (tone.length === 0) continue;
-    const off = Math.min(...tone.map((cue) => Math.abs(steady - cue.at)));
-    expect(off, `a tone of ${seconds} s at ${steady}`).toBeLessThan(0.6);
+    const away = Math.min(...tone.map((cue) => Math.abs(steady - cue.at)));
+    expect(away, `a tone of ${seconds} s at ${steady}`).toBeLessThan(0.6);
   }
 }

@@ -48,6 +48,9 @@ export function onsetOf(
 const STEP = 4;
 const CANDIDATES = 24;
 
+/** Of a sound, the part that has to be captured to tell. */
+const ENOUGH = 0.5;
+
 function likenessAt(
   samples: Float32Array,
   known: Float32Array,
@@ -58,13 +61,18 @@ function likenessAt(
   let product = 0;
   let heard = 0;
   let pure = 0;
+  let captured = 0;
   for (let i = 0; i < known.length; i += stride) {
     const a = samples[lag + i] ?? 0;
     const b = known[i] ?? 0;
+    // What the capture missed is neither like the sound nor unlike it.
+    if (Number.isNaN(a)) continue;
+    captured += stride;
     product += a * b;
     heard += a * a;
     pure += b * b;
   }
+  if (captured < known.length * ENOUGH) return 0;
   return heard === 0 ? 0 : product / Math.sqrt(heard * pure);
 }
 

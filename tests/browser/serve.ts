@@ -23,13 +23,20 @@ export interface Served {
   close(): Promise<void>;
 }
 
+/** Beside the page: answered after so many ms, with nothing. */
+export const lateBy = (ms: number): string => `late?ms=${ms}`;
+
 export async function serveDist(path = "/somewhere/else/"): Promise<Served> {
   if (!existsSync(join(dist, "index.html")))
     throw new Error("Build the page first: npm test does.");
   const replaced = new Map<string, string>();
   const server = createServer((request, response) => {
-    const { pathname } = new URL(request.url ?? "/", "http://here");
+    const { pathname, searchParams } = new URL(request.url ?? "/", "http://here");
     const inside = pathname.startsWith(path) ? normalize(pathname.slice(path.length)) : "..";
+    if (inside === "late") {
+      setTimeout(() => response.writeHead(204).end(), Number(searchParams.get("ms")));
+      return;
+    }
     const name = inside === "." || inside === "" ? "index.html" : inside;
     const file = join(dist, name);
     if (inside.startsWith("..") || !existsSync(file) || !statSync(file).isFile()) {

@@ -12,13 +12,19 @@ function pairBefore(pairs: readonly ClockPair[], clock: keyof ClockPair, at: num
 
 /** Searched so far either side, seconds, and as much farther as sound stood still. */
 const WITHIN = 0.03;
+/** A run knows of sound that stood still within so many seconds. */
+const MENDED = 2;
 
-/** As `onsetOf`, near and found on the steady clock. */
+/**
+ * As `onsetOf`, near and found on the steady clock.
+ * @param since so many seconds before it, what it was placed by was known.
+ */
 export function steadyOnset(
   captured: Captured,
   sound: Float32Array,
   near: number,
-  within = WITHIN + stoodStill(captured, near, 2),
+  since = MENDED,
+  within = WITHIN + stoodStill(captured, near, since),
 ): Onset | null {
   const onset = onsetOf(captured, sound, audioOf(captured, near), within);
   return onset === null ? null : { ...onset, at: steadyOf(captured, onset.at) };
@@ -28,8 +34,8 @@ export function steadyOnset(
  * How far off a sound may be, seconds: a millisecond, and what the machine's own sound stood still by just
  * before, since a run can only know of it a look later.
  */
-export function allowed(captured: Captured, at: number): number {
-  return 0.001 + stoodStill(captured, at, 2);
+export function allowed(captured: Captured, at: number, since = MENDED): number {
+  return 0.001 + stoodStill(captured, at, since);
 }
 
 /** Seconds on the audio clock at a time on the steady clock. */
@@ -44,11 +50,10 @@ export function steadyOf({ pairs }: Captured, audio: number): number {
   return pair.steady + audio - pair.audio;
 }
 
-/** By how much sound stood still in the seconds before a time on the steady clock. */
+/** By how much sound stood still in the seconds before a time on the steady clock, and until it was next looked at. */
 function stoodStill({ pairs }: Captured, steady: number, seconds: number): number {
-  const within = pairs.filter(
-    (pair) => pair.steady > steady - seconds && pair.steady <= steady + 0.2,
-  );
+  const next = pairs.find((pair) => pair.steady >= steady + 0.2)?.steady ?? steady + 0.2;
+  const within = pairs.filter((pair) => pair.steady > steady - seconds && pair.steady <= next);
   const behind = within.map((pair) => pair.steady - pair.audio);
   return within.length === 0 ? 0 : Math.max(...behind) - Math.min(...behind);
 }

@@ -1,7 +1,14 @@
 // Sounds are asked for on the steady clock and lie on the audio clock, whose pace is another: how far they stray.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { audioAt, type Pairing, paired } from "../../src/live/pairing.ts";
+import {
+  audioAt,
+  type Known,
+  knownWith,
+  nothingKnown,
+  type Pairing,
+  paired,
+} from "../../src/live/pairing.ts";
 
 /** Seconds; as long as the longest development with its washes. */
 const NINETY_MINUTES = 90 * 60;
@@ -114,5 +121,53 @@ describe("Over ninety minutes of an audio clock that is off by 100 parts in a mi
     for (let at = 0; at < 600; at += 1) pairing = paired(pairing, { steady: at, audio: at });
     expect(pairing[0]?.steady).toBeGreaterThan(600 - 182);
     expect(pairing.at(-1)?.steady).toBe(599);
+  });
+});
+
+/** What is known once readings came, one a second, each so many seconds behind the first. */
+const knownFrom = (behind: readonly number[]): Known =>
+  behind.reduce<Known>(
+    (known, by, at) => knownWith(known, { steady: at, audio: at - by }),
+    nothingKnown,
+  );
+const behindIn = ({ pairing }: Known): number => 1000 - audioAt(pairing, 1000);
+
+describe("A reading that shows the audio clock behind", () => {
+  test("is believed when the next one says the same, and until then only doubted", () => {
+    const once = knownFrom([0, 0, 0, 0.01]);
+    expect(once.doubted).not.toBeNull();
+    expect(behindIn(once)).toBeCloseTo(0, 9);
+    const twice = knownFrom([0, 0, 0, 0.01, 0.01]);
+    expect(twice.doubted).toBeNull();
+    expect(behindIn(twice)).toBeCloseTo(0.01, 9);
+  });
+
+  test("is forgotten when the next one does not, as when one block was mixed late", () => {
+    const known = knownFrom([0, 0, 0, 0.03, 0]);
+    expect(known.doubted).toBeNull();
+    expect(behindIn(known)).toBeCloseTo(0, 9);
+  });
+
+  test("is taken for what both show, where each shows something else besides", () => {
+    expect(behindIn(knownFrom([0, 0, 0.01, 0.025]))).toBeCloseTo(0.01, 9);
+    expect(behindIn(knownFrom([0, 0, 0.025, 0.01]))).toBeCloseTo(0.01, 9);
+  });
+
+  test("at the very beginning is put right by the first that shows less", () => {
+    expect(behindIn(knownFrom([0.013, 0]))).toBeCloseTo(0, 9);
+  });
+
+  test("by no more than readings scatter is evened out with the others, and doubted by nobody", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 0, max: 0.0015, noNaN: true }), { minLength: 2, maxLength: 20 }),
+        (behind) => {
+          const known = knownFrom(behind);
+          expect(known.doubted).toBeNull();
+          expect(known.pairing).toHaveLength(behind.length);
+          expect(behindIn(known)).toBeLessThanOrEqual(Math.max(...behind) + 1e-9);
+        },
+      ),
+    );
   });
 });
