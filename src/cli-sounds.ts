@@ -6,6 +6,7 @@ import { sessionOf } from "./take-along.ts";
 import type { Session } from "./track/files.ts";
 import { spokenIn } from "./units/language.ts";
 import { buildSounds } from "./voice/build.ts";
+import { readIndex } from "./voice/pack.ts";
 import { tellProgress } from "./voice/progress.ts";
 
 const soundFile = (name: string) =>
@@ -17,7 +18,7 @@ export async function openedFor(worksheet: Worksheet): Promise<Session> {
   const language = spokenIn(worksheet.language);
   await buildSounds(tellProgress(), [language]);
   return sessionOf(worksheet, {
-    index: soundJson(`${language}.json`),
+    index: readIndex(soundJson(`${language}.json`)),
     pack: async () => soundFile(`${language}.pack`),
     kitIndex: async () => soundJson("tones.json"),
     kit: async () => soundFile("tones.pcm"),

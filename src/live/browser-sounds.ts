@@ -6,7 +6,7 @@ import { scriptIn } from "../script/scripts.ts";
 import type { Sources } from "../timeline/sound.ts";
 import { type Kit, openKit } from "../tones/kit.ts";
 import type { Language } from "../units/language.ts";
-import { openPack, type Pack, type PackIndex } from "../voice/pack.ts";
+import { openPack, type Pack, type PackIndex, readIndex } from "../voice/pack.ts";
 import { noClips, type OwnClips, phraseOf } from "../voice/speaker.ts";
 import { openStretch, type Stretch } from "../voice/stretch.ts";
 import { keptBytes } from "./kept-bytes.ts";
@@ -54,7 +54,7 @@ export async function fetchPackedSounds(language: Language) {
 }
 
 async function fetchPack(language: Language) {
-  const index: PackIndex = await fetchJson(`sound/${language}.json`);
+  const index = readIndex(await fetchJson(`sound/${language}.json`));
   const packBytes = await keptBytes(`sound/${language}.pack`, index.made, fetchBytes);
   return { index, packBytes };
 }

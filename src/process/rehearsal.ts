@@ -9,7 +9,7 @@ import { LEAD, outlineOf, type Step, stepsOf } from "./process.ts";
 export interface Rehearsal {
   /** What is left of a rest, 0 to 1; at 0 it lasts as long as the words in it need. */
   readonly factor: number;
-  /** Whether reasons are told before each bath. */
+  /** Whether reasons are told before each bath, and what a step says more of when asked is said unasked. */
   readonly why: boolean;
 }
 
@@ -40,7 +40,7 @@ export function rehearsalSteps(
   const steps = stepsOf(worksheet, plan, LEAD)
     .filter(({ closes }) => closes === null)
     .map((step) => shortened(step, factor))
-    .map((step) => ({ ...step, dark: false }));
+    .map((step) => ({ ...(why ? withItsHow(step) : step), dark: false }));
   const reasons = why ? reasonsFor(steps, outlineOf(worksheet)) : new Map<Step, Step>();
   return [
     telling("rehearse", [...opening, waits]),
@@ -117,6 +117,15 @@ function cutsOf(moments: readonly Moment[], factor: number): readonly Cut[] {
 
 const isRest = (from: Moment, to: Moment): boolean =>
   restsAfter.includes(from.do) && restsUntil.includes(to.do) && to.at > from.at;
+
+/** The why and the how of a step, which a run tells when asked, before the press that ends it. */
+function withItsHow(step: Step): Step {
+  const asks = step.tells.at(-1);
+  const isAsked = typeof asks === "string" && asks.startsWith("press.");
+  const until = isAsked ? step.tells.length - 1 : step.tells.length;
+  const { tells, more } = step;
+  return { ...step, tells: [...tells.slice(0, until), ...more, ...tells.slice(until)] };
+}
 
 /** To each bath that has a reason untold so far, a step that only tells it. */
 function reasonsFor(steps: readonly Step[], { why }: Outline): ReadonlyMap<Step, Step> {

@@ -1,7 +1,7 @@
 // What the arithmetic made of the page, beneath the question it answers: the figure large, then its
 // working as ruled lines, with what to look at first above them.
 import { useComputed } from "@preact/signals";
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { isTold } from "../plan/working.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import {
@@ -101,7 +101,15 @@ export function BathsAnswer() {
   );
 }
 
-/** One polite sentence once the page has been still for a while, never one a keystroke. */
+/** The page has been still for so long before its answer is told, ms. */
+const STILL = 1500;
+/** And so long the telling stands, ms: every reader has taken it up by then. */
+const TOLD = 4000;
+
+/**
+ * One polite sentence once the page has been still for a while, never one a keystroke. It goes again, since all of
+ * it stands to be read beneath the questions: who reads the page in order meets it there, and once.
+ */
 export function Announcer() {
   const { worksheet, plan, reading } = useWorkOut();
   const sentence = useComputed(() => {
@@ -110,12 +118,20 @@ export function Announcer() {
     return words.value.faults.spoken(Object.keys(faults).length, wanting.length);
   }).value;
   const [said, say] = useState("");
-  const [first] = useState(sentence);
+  const last = useRef(sentence);
   useEffect(() => {
-    if (sentence === first && said === "") return;
-    const timer = setTimeout(() => say(sentence), 1500);
+    if (sentence === last.current) return;
+    const timer = setTimeout(() => {
+      last.current = sentence;
+      say(sentence);
+    }, STILL);
     return () => clearTimeout(timer);
-  }, [sentence, first, said]);
+  }, [sentence]);
+  useEffect(() => {
+    if (said === "") return;
+    const timer = setTimeout(() => say(""), TOLD);
+    return () => clearTimeout(timer);
+  }, [said]);
   return (
     <p class="unseen" role="status">
       {said}

@@ -1,8 +1,13 @@
-// The numbers of a worksheet that can be asked by ear, each with its sentences; and a value in, what is spoken
-// of it out: sentences of the script by key, a number by its digits, since it can be any.
-import type { Draft } from "./draft.ts";
-import { kindOf } from "./fields.ts";
-import { readField, units } from "./read-field.ts";
+// The fields of a worksheet that are asked by ear, in the order in which they are, each with what it takes and
+// what it changes. Data that follows from the draft alone: its rows and its baths are what they are.
+
+import { darkWaitSeconds } from "../plan/dark-wait.ts";
+import { type BathFacts, processBaths } from "../trade/baths.ts";
+import { methods } from "../trade/method.ts";
+import { readFilmSize } from "../units/film-size.ts";
+import { bathInUse } from "./candidate.ts";
+import { type Draft, rowCount } from "./draft.ts";
+import { commonSizes } from "./fields.ts";
 
 /** A sentence of the script, with its slots. */
 export interface Saying {
@@ -10,112 +15,183 @@ export interface Saying {
   readonly slots?: { readonly [slot: string]: string };
 }
 
+/** Both ends are taken; null: any number above 0. Where units differ, by unit. */
+export type Range = { readonly [unit: string]: readonly [number, number] } | null;
+
+/** A value as the page's own field writes it, and as the script names it. */
+interface Offer {
+  readonly value: string;
+  readonly choice: string;
+}
+
+type Takes =
+  | { readonly kind: "number"; readonly range: Range; readonly usual?: Usual }
+  /** Parts of water to one of stock; none: as it is. */
+  | { readonly kind: "parts"; readonly range: Range }
+  /** How many rows there are of a list. */
+  | {
+      readonly kind: "rows";
+      readonly list: "films" | "developer.leaflet";
+      readonly range: { readonly rows: readonly [number, number] };
+    }
+  | { readonly kind: "sizes"; readonly values: readonly string[] }
+  | { readonly kind: "choice"; readonly offers: readonly Offer[] };
+
+/** A number that may be left empty: how many seconds it comes to, if it is a time. */
+interface Usual {
+  readonly seconds?: number;
+}
+
 export interface EarField {
   readonly path: string;
-  readonly name: string;
-  readonly sets: "time" | "mix" | "hands";
-  /** Both ends are taken; null: any number above 0. Where units differ, by unit. */
-  readonly range: { readonly [unit: string]: readonly [number, number] } | null;
+  /** Behind `ear.`; null where its bath's name says it all. */
+  readonly name: string | null;
+  readonly sets: readonly ("time" | "mix" | "hands" | "run")[];
+  readonly takes: Takes;
+  /** The bath's id that it belongs to. */
+  readonly bath?: string;
+  /** Its row, from 1, where there are several. */
+  readonly row?: number;
 }
 
 const warm = { c: [0, 110], f: [32, 230] } as const;
 const pour = { seconds: [1, 600] } as const;
 const upToAnHour = { seconds: [0, 3600] } as const;
 
-/** In the order of the page. */
-export const earFields: readonly EarField[] = [
-  { path: "films[0].count", name: "count", sets: "mix", range: { films: [1, 100] } },
-  { path: "films[0].boxSpeed", name: "box-speed", sets: "time", range: null },
-  { path: "films[0].exposureIndex", name: "rating", sets: "time", range: null },
-  {
-    path: "developer.leaflet[0].temperature",
-    name: "row-temperature",
-    sets: "time",
-    range: warm,
-  },
-  { path: "developer.leaflet[0].time", name: "row-time", sets: "time", range: null },
-  { path: "developer.temperature", name: "temperature", sets: "time", range: warm },
-  {
-    path: "tank.volume",
-    name: "volume",
-    sets: "mix",
-    range: { ml: [1, 100_000], flOz: [1, 3000] },
-  },
-  { path: "tank.pourIn", name: "pour-in", sets: "hands", range: pour },
-  { path: "tank.pourOut", name: "pour-out", sets: "hands", range: pour },
-  { path: "agitation.first", name: "first", sets: "hands", range: upToAnHour },
-  { path: "agitation.every", name: "every", sets: "hands", range: upToAnHour },
-  { path: "agitation.for", name: "for", sets: "hands", range: upToAnHour },
-];
+const number = (
+  path: string,
+  name: string,
+  sets: EarField["sets"][number],
+  range: Range = null,
+  usual?: Usual,
+): EarField => ({
+  path,
+  name,
+  sets: [sets],
+  takes: { kind: "number", range, ...(usual === undefined ? {} : { usual }) },
+});
 
-const unit = (name: string): Saying => ({ key: "ear.unit", slots: { unit: name } });
-const digit = (name: string): Saying => ({ key: "ear.digit", slots: { digit: name } });
+const choice = (
+  path: string,
+  name: string | null,
+  sets: EarField["sets"],
+  offers: { readonly [value: string]: string },
+): EarField => ({
+  path,
+  name,
+  sets,
+  takes: {
+    kind: "choice",
+    offers: Object.entries(offers).map(([value, called]) => ({ value, choice: called })),
+  },
+});
 
-/** As it is typed, so it is echoed: `":"` parts minutes from seconds, `"."` the whole from its parts. */
-export function echoOf(typed: string): readonly Saying[] {
-  return [...typed].map((sign) => {
-    if (sign === ":") return unit("minutes");
-    return digit(sign === "." ? "point" : sign);
+const same = (values: readonly string[]) =>
+  Object.fromEntries(values.map((value) => [value, value]));
+
+/** Of each row of a list, in order. */
+function inRows(
+  draft: Draft,
+  list: "films" | "developer.leaflet",
+  fields: (start: string) => readonly EarField[],
+): readonly EarField[] {
+  const count = rowCount(draft, list);
+  return Array.from({ length: count }, (_, at) =>
+    fields(`${list}[${at}]`).map((field) => (count > 1 ? { ...field, row: at + 1 } : field)),
+  ).flat();
+}
+
+/** The sizes that are offered for every film, and its own where that is another. */
+function sizesFor(draft: Draft, path: string): readonly string[] {
+  const own = readFilmSize(draft[path] ?? "");
+  const isOther = own.kind === "read" && !commonSizes.includes(own.size);
+  return isOther ? [...commonSizes, own.size] : commonSizes;
+}
+
+/** What any session is worked out from, in the order of the page. */
+export function firstFields(draft: Draft): readonly EarField[] {
+  return [
+    ...inRows(draft, "films", (film) => [
+      {
+        path: `${film}.size`,
+        name: "size",
+        sets: ["mix"],
+        takes: { kind: "sizes", values: sizesFor(draft, `${film}.size`) },
+      },
+      number(`${film}.count`, "count", "mix", { films: [1, 100] }),
+      number(`${film}.boxSpeed`, "box-speed", "time"),
+      number(`${film}.exposureIndex`, "rating", "time", null, {}),
+    ]),
+    {
+      path: "developer.dilution",
+      name: "dilution",
+      sets: ["mix"],
+      takes: { kind: "parts", range: { parts: [0, 10_000] } },
+    },
+    ...inRows(draft, "developer.leaflet", (row) => [
+      number(`${row}.temperature`, "row-temperature", "time", warm),
+      number(`${row}.time`, "row-time", "time"),
+    ]),
+    number("developer.temperature", "temperature", "time", warm),
+    choice("tank.method", "method", ["time", "hands"], same(methods)),
+    number("tank.volume", "volume", "mix", { ml: [1, 100_000], flOz: [1, 3000] }),
+    number("tank.pourIn", "pour-in", "hands", pour),
+    number("tank.pourOut", "pour-out", "hands", pour),
+    number("agitation.first", "first", "hands", upToAnHour),
+    number("agitation.every", "every", "hands", upToAnHour),
+    number("agitation.for", "for", "hands", upToAnHour),
+  ];
+}
+
+/** What most leave as it stands: told for those who ask for it. */
+export function restOfFields(draft: Draft): readonly EarField[] {
+  const baths = processBaths[draft.process ?? ""] ?? [];
+  return [
+    {
+      path: "films",
+      name: "rows.films",
+      sets: ["mix"],
+      takes: { kind: "rows", list: "films", range: { rows: [1, 50] } },
+    },
+    {
+      path: "developer.leaflet",
+      name: "rows.leaflet",
+      sets: ["time"],
+      takes: { kind: "rows", list: "developer.leaflet", range: { rows: [1, 200] } },
+    },
+    number("agitation.perInversion", "per-inversion", "hands", { seconds: [0.5, 60] }),
+    number("agitation.taps", "taps", "hands", { taps: [0, 20] }),
+    choice("clock.starts", "starts", ["hands"], same(["pour-in", "full"])),
+    choice("clock.ends", "ends", ["hands"], same(["pour-out", "empty"])),
+    ...baths.flatMap((bath) => ofBath(draft, bath)),
+    number("darkWait", "wait", "run", { minutes: [0, 30] }, { seconds: darkWaitSeconds({}) }),
+    choice("loading", "loading", ["run"], { "": "to-load", done: "loaded" }),
+    choice("voice.detail", "detail", ["run"], {
+      "": "usual",
+      full: "sentences",
+      brief: "words",
+      tones: "tones",
+    }),
+    number("voice.rate", "rate", "run", { rate: [0.8, 1.6] }, {}),
+  ];
+}
+
+function ofBath(draft: Draft, { id, seconds }: BathFacts): readonly EarField[] {
+  const start = `baths.${id}`;
+  const afterwards = choice(`${start}.afterwards`, "afterwards", ["run"], {
+    "": "usual",
+    ...same(["drain", "waste", "return"]),
   });
-}
-
-const numberSaid = (value: number): readonly Saying[] =>
-  echoOf(String(Math.round(value * 100) / 100));
-
-/** A time by its minutes and seconds. */
-export function timeSaid(seconds: number): readonly Saying[] {
-  const [minutes, rest] = [Math.floor(seconds / 60), Math.round(seconds % 60)];
-  return [
-    ...(minutes === 0 ? [] : [...numberSaid(minutes), unit("minutes")]),
-    ...(rest === 0 && minutes > 0 ? [] : [...numberSaid(rest), unit("seconds")]),
+  const own = [
+    // The developer is always there, and how long is worked out.
+    ...(seconds === null
+      ? []
+      : [
+          choice(`${start}.use`, null, ["hands"], { yes: "used", no: "unused" }),
+          number(`${start}.time`, "bath-time", "hands", null, { seconds }),
+        ]),
+    afterwards,
   ];
-}
-
-/** The unit that a number typed alone into a field has, by the name of its words; null where it has none. */
-function unitOf({ path, range }: EarField, draft: Draft): string | null {
-  const kind = kindOf(path);
-  if (kind === "temperature" || kind === "volume") {
-    return draft[`${path}@unit`] ?? draft[`unit.${kind}`] ?? Object.keys(units[kind])[0] ?? null;
-  }
-  return isInSeconds(range) ? "seconds" : null;
-}
-
-const isInSeconds = (range: EarField["range"]): boolean => range !== null && "seconds" in range;
-
-/** What a field holds, as it is spoken. */
-export function valueSaid(field: EarField, draft: Draft): readonly Saying[] {
-  const text = (draft[field.path] ?? "").trim();
-  const kind = kindOf(field.path);
-  if (text === "" || kind === null) return [{ key: "ear.empty" }];
-  const reading = readField(kind, text, unitOf(field, draft) ?? "");
-  if (reading.kind === "unread") return [{ key: "ear.refused" }];
-  return [{ key: "ear.holds" }, ...said(reading.value, field)];
-}
-
-function said(value: unknown, { range }: EarField): readonly Saying[] {
-  if (typeof value === "number") {
-    return [...numberSaid(value), ...(isInSeconds(range) ? [unit("seconds")] : [])];
-  }
-  if (typeof value === "string") {
-    const parts = value.split(":").map(Number);
-    return timeSaid(parts.reduce((sum, part) => sum * 60 + part, 0));
-  }
-  const [[name, size] = ["", 0]] = Object.entries(value as { readonly [unit: string]: number });
-  return [...numberSaid(size), unit(name)];
-}
-
-/** What a field may hold, as it is spoken. */
-export function rangeSaid(field: EarField, draft: Draft): readonly Saying[] {
-  const { range } = field;
-  const named = unitOf(field, draft);
-  const ends = range === null ? undefined : (range[named ?? ""] ?? Object.values(range)[0]);
-  if (ends === undefined) return [{ key: "ear.any" }];
-  const measure = named === null ? [] : [unit(named)];
-  return [
-    { key: "ear.range" },
-    ...numberSaid(ends[0]),
-    { key: "ear.range.to" },
-    ...numberSaid(ends[1]),
-    ...measure,
-  ];
+  const told = seconds === null || bathInUse(draft, id) ? own : own.slice(0, 1);
+  return told.map((field) => ({ ...field, bath: id }));
 }

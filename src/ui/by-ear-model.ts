@@ -1,90 +1,20 @@
-// Work out by ear, as a talk: where it stands and what was done in, what is said next and what becomes of the
-// worksheet out. Said line by line; a press takes the offer being told, as in a run, and a key does the same.
-// Pure: the sheet over it (by-ear.tsx) speaks the lines and waits between them.
-import type { Plan } from "../plan/plan.ts";
-import {
-  type EarField,
-  earFields,
-  echoOf,
-  rangeSaid,
-  type Saying,
-  timeSaid,
-  valueSaid,
-} from "./by-ear-fields.ts";
-import type { Draft } from "./draft.ts";
+// Work out by ear, as a talk: where it stands and what was done in, where it stands then and what becomes of the
+// worksheet out. Said line by line (by-ear-lines.ts); a press takes the offer being told, as in a run, and a key
+// does the same. Pure: the sheet over it (by-ear.tsx) speaks the lines and waits between them.
+import type { EarField, Saying } from "./by-ear-fields.ts";
+import { type Act, fieldOf, restAt, stopsOf, type Talk } from "./by-ear-lines.ts";
+import { choosable, chosenOf, echoOf, rangeSaid } from "./by-ear-said.ts";
+import { blankRow, changed, type Draft, rowCount } from "./draft.ts";
 import { kindOf } from "./fields.ts";
+import { units } from "./read-field.ts";
 import { readDraft, typedInto } from "./work-out-model.ts";
 
-export interface Talk {
-  /** Which field; one past the last is the end. */
-  readonly at: number;
-  /** Digits so far, while a number is being given; else null. */
-  readonly typed: string | null;
-  /** Said before all else: what came of the last act. */
-  readonly answer: readonly Saying[];
-}
-
-export const startOfTalk: Talk = { at: 0, typed: null, answer: [] };
-
-export type Act =
-  | { readonly kind: "next" | "previous" | "again" | "change" | "set" | "delete" | "leave" | "run" }
-  | { readonly kind: "type"; readonly sign: string };
-
-/** Said in one go; `offers` is what a press does while it is told and in the pause behind it. */
-export interface Line {
-  readonly says: readonly Saying[];
-  readonly offers: Act | null;
-}
-
-const line = (key: string, offers: Act | null = null): Line => ({ says: [{ key }], offers });
-
-/** The lines of where a talk stands, in order. */
-export function linesOf(talk: Talk, draft: Draft, plan: Plan | null): readonly Line[] {
-  const answer = talk.answer.length === 0 ? [] : [{ says: talk.answer, offers: null }];
-  const field = earFields[talk.at];
-  if (field === undefined) return [...answer, ...endLines(plan)];
-  if (talk.typed !== null) return [...answer, ...digitLines(field, talk.typed)];
-  return [
-    ...answer,
-    { says: [{ key: `ear.${field.name}` }, ...valueSaid(field, draft)], offers: null },
-    line("ear.change", { kind: "change" }),
-    { says: [{ key: `ear.sets.${field.sets}` }, ...rangeSaid(field, draft)], offers: null },
-  ];
-}
+export const startOfTalk: Talk = { at: 0, typed: null, from: null, answer: [] };
 
 /** What goes on by itself once the lines are over; null where it waits. */
-export function thenOf(talk: Talk): Act | null {
-  if (talk.typed !== null) return { kind: "change" };
-  return talk.at < earFields.length ? { kind: "next" } : null;
-}
-
-function digitLines(field: EarField, typed: string): readonly Line[] {
-  const parting = kindOf(field.path) === "time" ? ":" : ".";
-  const signs = [..."1234567890", ...(typed === "" || typed.includes(parting) ? [] : [parting])];
-  const digits = signs.map((sign) => ({
-    says: echoOf(sign),
-    offers: { kind: "type", sign } as const,
-  }));
-  const more = typed === "" ? [] : [line("ear.set", { kind: "set" })];
-  const less = typed === "" ? [] : [line("ear.delete", { kind: "delete" })];
-  return [
-    ...(typed === "" ? [line("ear.digits")] : []),
-    ...more,
-    ...digits,
-    ...less,
-    line("ear.leave", { kind: "leave" }),
-  ];
-}
-
-function endLines(plan: Plan | null): readonly Line[] {
-  if (plan === null) return [line("ear.none"), line("ear.again", { kind: "again" })];
-  const stopped = plan.warnings.some(({ severity }) => severity === "stop");
-  return [
-    { says: [{ key: "ear.time" }, ...timeSaid(plan.developmentSeconds)], offers: null },
-    ...(stopped ? [line("ear.stop")] : []),
-    line("ear.run", { kind: "run" }),
-    line("ear.again", { kind: "again" }),
-  ];
+export function thenOf(talk: Talk, draft: Draft): Act | null {
+  if (talk.typed !== null || talk.from !== null) return { kind: "change" };
+  return fieldOf(talk, draft) === null ? null : { kind: "next" };
 }
 
 export interface Acted {
@@ -97,25 +27,54 @@ export interface Acted {
 const LONGEST = 7;
 
 export function acted(talk: Talk, act: Act, draft: Draft): Acted {
-  const field = earFields[talk.at];
+  const field = fieldOf(talk, draft);
   const stay = (changes: Partial<Talk>): Acted => ({
     talk: { ...talk, answer: [], ...changes },
     draft: null,
   });
+  const go = (to: number): Acted => {
+    const at = Math.max(0, Math.min(stopsOf(draft).length - 1, to));
+    // Said once: on the way into what is told for those who ask.
+    const answer = at === restAt(draft) && at > talk.at ? [{ key: "ear.names" }] : [];
+    return stay({ at, typed: null, from: null, answer });
+  };
   switch (act.kind) {
     case "next":
-      return stay({ at: Math.min(earFields.length, talk.at + 1), typed: null });
+      return go(talk.at + 1);
     case "previous":
-      return stay({ at: Math.max(0, talk.at - 1), typed: null });
+      return go(talk.at - 1);
+    case "rest":
+      return go(restAt(draft));
     case "again":
       return stay(startOfTalk);
     case "change":
-      return stay({ typed: field === undefined ? null : (talk.typed ?? "") });
+      return field === null ? stay({}) : stay(opened(talk, field, draft));
+    case "go": {
+      const there = { ...startOfTalk, at: act.to };
+      const wanted = fieldOf(there, draft);
+      return wanted === null ? stay({}) : stay({ ...there, ...opened(there, wanted, draft) });
+    }
     case "leave":
-      return stay({ typed: null });
+      return stay({ typed: null, from: null });
+    case "step": {
+      const values = field === null ? 0 : choosable(field).length;
+      if (field === null || values === 0) return go(talk.at + act.by);
+      const { told, by } = act;
+      // Before one of them is told, the first of them is.
+      const near = talk.from === null ? chosenOf(field, draft) + by : talk.from;
+      const from = talk.from === null || told === null ? near : told + by;
+      return stay({ from: (from + 2 * values) % values });
+    }
+    case "take":
+      return field === null ? stay({}) : chosen(talk, field, act.value, draft);
+    case "usual":
+      return field === null
+        ? stay({})
+        : written(talk, field, typedInto(draft, field.path, ""), draft);
     case "type": {
       const before = talk.typed ?? "";
-      if (field === undefined || before.length >= LONGEST) return stay({});
+      if (field === null || choosable(field).length > 0 || before.length >= LONGEST)
+        return stay({});
       // Echoed whole where there is something to lose track of.
       const typed = before + act.sign;
       return stay({ typed, answer: echoOf(typed) });
@@ -125,22 +84,91 @@ export function acted(talk: Talk, act: Act, draft: Draft): Acted {
       return stay({ typed, answer: [{ key: "ear.deleted" }, ...echoOf(typed)] });
     }
     case "set":
-      return field === undefined || !talk.typed ? stay({}) : taken(talk, field, draft);
+      return field === null || !talk.typed
+        ? stay({})
+        : written(talk, field, withNumber(field, talk.typed, act.unit, draft), draft);
     case "run":
       return stay({});
   }
 }
 
-/** The number as the page would read it, or a refusal that leaves the field as it was. */
-function taken(talk: Talk, field: EarField, draft: Draft): Acted {
-  const typed = talk.typed ?? "";
-  const bare = kindOf(field.path) === "time" && !typed.includes(":");
-  const next = typedInto(draft, field.path, bare ? `${typed} min` : typed);
-  const { faults, wanting } = readDraft(next);
-  if (field.path in faults || wanting.includes(field.path)) {
-    const answer = [{ key: "ear.refused" }, ...rangeSaid(field, draft)];
-    return { talk: { ...talk, typed: "", answer }, draft: null };
+/** A number's digits, or the values of a choice from the one behind its own. */
+function opened(talk: Talk, field: EarField, draft: Draft): Partial<Talk> {
+  const values = choosable(field).length;
+  if (values === 0) return { typed: talk.typed ?? "" };
+  const from = talk.from ?? (chosenOf(field, draft) + 1) % values;
+  return { from, answer: [{ key: "ear.choose" }] };
+}
+
+function chosen(talk: Talk, field: EarField, value: number, draft: Draft): Acted {
+  const offer = choosable(field)[value];
+  if (offer === undefined) return { talk, draft: null };
+  return written(talk, field, typedInto(draft, field.path, offer.value), draft);
+}
+
+/** The draft as the page would have it with a number typed; null where it is none for this field. */
+function withNumber(
+  { path, takes }: EarField,
+  typed: string,
+  unit: string | undefined,
+  draft: Draft,
+): Draft | null {
+  switch (takes.kind) {
+    case "rows":
+      return withRows(draft, takes.list, Number(typed), takes.range.rows);
+    case "parts":
+      return typedInto(draft, path, Number(typed) === 0 ? "stock" : `1+${typed}`);
+    case "number":
+    case "sizes":
+    case "choice":
+      return typedInto(draft, path, typedText(path, typed, unit));
   }
-  const answer = [{ key: "ear.taken" }];
-  return { talk: { ...talk, typed: null, answer }, draft: next };
+}
+
+/** A time of bare digits is in minutes; a measure may bring the unit that it was given in. */
+function typedText(path: string, typed: string, unit: string | undefined): string {
+  const kind = kindOf(path);
+  if (kind === "time" && !typed.includes(":")) return `${typed} min`;
+  if (unit === undefined || (kind !== "temperature" && kind !== "volume")) return typed;
+  const signs: { readonly [unit: string]: string } = units[kind];
+  return `${typed} ${signs[unit] ?? ""}`;
+}
+
+/** Rows are added at the end, and taken away there; null where a list cannot have so many. */
+function withRows(
+  draft: Draft,
+  list: "films" | "developer.leaflet",
+  count: number,
+  [least, most]: readonly [number, number],
+): Draft | null {
+  if (!Number.isInteger(count) || count < least || count > most) return null;
+  let next = draft;
+  for (let at = rowCount(next, list); at < count; at += 1)
+    next = changed(next, { kind: "insert", list, at, row: blankRow(list) }).draft;
+  for (let at = rowCount(next, list) - 1; at >= count; at -= 1)
+    next = changed(next, { kind: "remove", list, at }).draft;
+  return next;
+}
+
+/** As the page would read it, or a refusal that leaves the field as it was. */
+function written(talk: Talk, field: EarField, next: Draft | null, draft: Draft): Acted {
+  const { path, takes } = field;
+  const reading = next === null ? null : readDraft(next);
+  if (
+    next === null ||
+    reading === null ||
+    path in reading.faults ||
+    reading.wanting.includes(path)
+  ) {
+    const range: readonly Saying[] = choosable(field).length > 0 ? [] : rangeSaid(field, draft);
+    const typed = talk.typed === null ? null : "";
+    return { talk: { ...talk, typed, answer: [{ key: "ear.refused" }, ...range] }, draft: null };
+  }
+  // Where rows were added, the first of them is next.
+  const before = takes.kind === "rows" ? rowCount(draft, takes.list) : Number.POSITIVE_INFINITY;
+  const placeOf = (is: (path: string) => boolean) =>
+    stopsOf(next).findIndex((stop) => stop !== "end" && is(stop.path));
+  const added = placeOf((of) => takes.kind === "rows" && of.startsWith(`${takes.list}[${before}]`));
+  const at = added >= 0 ? added : placeOf((of) => of === path);
+  return { talk: { at, typed: null, from: null, answer: [{ key: "ear.taken" }] }, draft: next };
 }

@@ -4,7 +4,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { CHOOSING } from "../live/rest.ts";
 import type { VoiceSounds } from "../live/voice-sounds.ts";
 import type { Script } from "../script/script.ts";
-import type { Act, Line, Talk } from "./by-ear-model.ts";
+import type { Act, Line, Talk } from "./by-ear-lines.ts";
 import { language } from "./language.ts";
 
 /** After words that offer nothing, ms. */

@@ -1,13 +1,18 @@
-// Work out by ear: a sheet that asks for the numbers of the worksheet one after another, in the voice of the
-// page's language, by one key or by all. What is said and done stands in by-ear-model.ts; here it is spoken.
+// Work out by ear: a sheet that asks for the fields of the worksheet one after another, in the voice of the page's
+// language, by one key or by all. What is said and done stands in by-ear-model.ts; here it is spoken.
 import type { ComponentType } from "preact";
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { VoiceSounds } from "../live/voice-sounds.ts";
 import type { Script } from "../script/script.ts";
-import { earFields } from "./by-ear-fields.ts";
-import { type Act, acted, linesOf, startOfTalk, type Talk, thenOf } from "./by-ear-model.ts";
+import type { EarField } from "./by-ear-fields.ts";
+import { type Act, fieldOf, linesOf, type Talk } from "./by-ear-lines.ts";
+import { acted, startOfTalk, thenOf } from "./by-ear-model.ts";
+import { choosable, chosenOf } from "./by-ear-said.ts";
 import { phrasesOf, useTold } from "./by-ear-told.ts";
+import { type Draft, rowCount } from "./draft.ts";
+import { optionsOf } from "./field.tsx";
 import { nameOf } from "./field-names.ts";
+import { kindOf } from "./fields.ts";
 import { language, lateWords } from "./language.ts";
 import { isOnOther, pressOf, WetDialog } from "./wet-dialog.tsx";
 import { useWorkOut } from "./work-out-context.ts";
@@ -69,7 +74,7 @@ function Asking({ ports, script, leave }: AskingProps) {
   const { told, offered, passBy, stop } = useTold(ports, script, talk, {
     lines: () => linesOf(talk, workOut.draft.value, workOut.plan.value),
     over() {
-      const then = thenOf(talk);
+      const then = thenOf(talk, workOut.draft.value);
       if (then !== null) act(then);
     },
   });
@@ -80,14 +85,17 @@ function Asking({ ports, script, leave }: AskingProps) {
     else act(offers);
   }
 
-  const field = earFields[talk.at];
+  const draft = workOut.draft.value;
+  const field = fieldOf(talk, draft);
   const said = lateWords.value.byEar;
   return (
     <WetDialog
       label={said.name}
       leave={leave}
       keys={(event) => {
-        const does = keyActs(event.key, talk);
+        const told = offered();
+        const value = told?.kind === "take" ? told.value : null;
+        const does = keyActs(event.key, talk, fieldOf(talk, workOut.draft.value), value);
         if (does !== null) {
           act(does);
           return true;
@@ -100,9 +108,9 @@ function Asking({ ports, script, leave }: AskingProps) {
       <div class="ear-sheet">
         <h2 class="wet-title">{said.name}</h2>
         <button ref={main} type="button" class="ear-press" {...pressOf(press)}>
-          <span>{field === undefined ? said.end : nameOf(field.path)}</span>
+          <span>{field === null ? said.end : nameOf(field.path)}</span>
           <span class="ear-value">
-            {talk.typed ?? (field === undefined ? "" : workOut.draft.value[field.path])}
+            {talk.typed ?? (field === null ? "" : shownOf(field, draft))}
           </span>
           <span lang={script.source.language}>
             {told === null ? "" : phrasesOf(told, script).join(" ")}
@@ -125,24 +133,53 @@ function Asking({ ports, script, leave }: AskingProps) {
   );
 }
 
-/** What a key does whatever is being told; null where it is a press like any other. */
-function keyActs(key: string, { typed }: Talk): Act | null {
+/** What a field holds, as the page shows it. */
+function shownOf(field: EarField, draft: Draft): string {
+  const { path, takes } = field;
+  if (takes.kind === "rows") return String(rowCount(draft, takes.list));
+  const chosen = choosable(field)[chosenOf(field, draft)]?.value;
+  if (kindOf(path) === "use") return chosen === "yes" ? "✓" : "–";
+  const words = optionsOf(path).find(([value]) => value === chosen)?.[1];
+  return words ?? draft[path] ?? "";
+}
+
+/**
+ * What a key does whatever is being told; null where it is a press like any other.
+ * @param told the place of the value that is being told, while one is being chosen.
+ */
+function keyActs(
+  key: string,
+  { typed, from }: Talk,
+  field: EarField | null,
+  told: number | null,
+): Act | null {
+  const isTyping = typed !== null && typed !== "";
   if (/^\d$/.test(key) || key === ":") return { kind: "type", sign: key };
+  const unit = isTyping && field !== null ? unitKeys[kindOf(field.path) ?? ""]?.[key] : undefined;
+  if (unit !== undefined) return { kind: "set", unit };
   switch (key) {
     case ".":
     case ",":
       return { kind: "type", sign: "." };
     case "ArrowDown":
-    case "ArrowRight":
-      return { kind: "next" };
+      return from === null ? { kind: "next" } : { kind: "step", by: 1, told };
     case "ArrowUp":
+      return from === null ? { kind: "previous" } : { kind: "step", by: -1, told };
+    case "ArrowRight":
+      return { kind: "step", by: 1, told };
     case "ArrowLeft":
-      return { kind: "previous" };
+      return { kind: "step", by: -1, told };
     case "Backspace":
       return typed === null ? null : { kind: "delete" };
     case "Enter":
-      return typed === null || typed === "" ? null : { kind: "set" };
+      return isTyping ? { kind: "set" } : null;
     default:
       return null;
   }
 }
+
+/** Letters that set a number in a unit of their own. */
+const unitKeys: { readonly [kind: string]: { readonly [key: string]: string } } = {
+  temperature: { c: "c", f: "f" },
+  volume: { m: "ml", o: "flOz" },
+};

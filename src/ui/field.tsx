@@ -186,7 +186,8 @@ function describedBy(
   return ids.length > 0 ? ids.join(" ") : undefined;
 }
 
-function optionsOf(path: string): readonly (readonly [string, string])[] {
+/** Values as they are written, each with its words; none where the field is no choice. */
+export function optionsOf(path: string): readonly (readonly [string, string])[] {
   const options: { readonly [pattern in FieldPattern]?: { readonly [value: string]: string } } =
     words.value.choices;
   return Object.entries(options[patternOf(path) ?? "title"] ?? {});

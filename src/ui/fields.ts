@@ -126,6 +126,9 @@ export function kindOf(path: string): FieldKind | null {
   return pattern && fieldKinds[pattern];
 }
 
+/** Offered as suggestions; any size that the reader takes can be typed. */
+export const commonSizes: readonly string[] = ["135-36", "135-24", "120", "220", "4x5in", "8x10in"];
+
 /** The lists that take rows, and a row's own parts. */
 export const rowParts = {
   films: ["label", "size", "count", "boxSpeed", "exposureIndex"],

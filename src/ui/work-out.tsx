@@ -10,7 +10,7 @@ import { Announcer, BathsAnswer } from "./answers.tsx";
 import { BathRows } from "./bath-rows.tsx";
 import { Choice, Field, Radios } from "./field.tsx";
 import { wordsOf } from "./field-names.ts";
-import { agitationParts } from "./fields.ts";
+import { agitationParts, commonSizes } from "./fields.ts";
 import { Greeting, type GreetingProps } from "./greeting.tsx";
 import { withLateWords, words } from "./language.ts";
 import { LanguageSelect } from "./language-choice.tsx";
@@ -31,9 +31,6 @@ const WarmthQuestion = late(
 const ContrastQuestion = late(
   async () => (await import("./contrast-question.tsx")).ContrastQuestion,
 );
-
-/** Offered as suggestions; any size that the reader takes can be typed. */
-const commonSizes = ["135-36", "135-24", "120", "220", "4x5in", "8x10in"];
 
 export interface WorkOutPlaceProps extends GreetingProps {
   readonly workOut: WorkOut;

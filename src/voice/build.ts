@@ -14,7 +14,7 @@ import { encoderFile } from "../tones/build-encoder.ts";
 import { type Language, languages } from "../units/language.ts";
 import { clipMade } from "./clip.ts";
 import { keptClip, writeWhole } from "./clip-store.ts";
-import type { PackIndex, PhrasePlace } from "./pack.ts";
+import { indexForm, writePack } from "./pack.ts";
 import { voices } from "./voices.ts";
 
 const folder = fileURLToPath(new URL("../../public/sound/", import.meta.url));
@@ -65,7 +65,7 @@ async function wantedPack(language: Language): Promise<WantedPack> {
   const phrases = everyPhrase(await scriptIn(language));
   const clips = clipMade(voices[language]);
   const made = createHash("sha256")
-    .update(JSON.stringify([clips, phrases]))
+    .update(JSON.stringify([indexForm, clips, phrases]))
     .digest("hex");
   return { language, phrases, clips, made };
 }
@@ -134,22 +134,14 @@ function spokenBy(share: readonly Missing[], spoken: () => void): Promise<void> 
 }
 
 function packed({ language, phrases, clips, made }: WantedPack) {
-  const places: Record<string, PhrasePlace> = {};
-  const parts: Uint8Array[] = [];
-  let from = 0;
-  for (const text of phrases) {
-    const clip = keptClip(clips, text);
-    if (clip === null) throw new Error(`“${text}” was not spoken.`);
-    places[text] = { from, bytes: clip.bytes.length, samples: clip.samples };
-    parts.push(clip.bytes);
-    from += clip.bytes.length;
-  }
-  const index: PackIndex = {
-    language,
-    voice: voices[language].name,
-    sampleRate: 24000,
-    made,
-    phrases: places,
-  };
+  const spoken = new Map(
+    phrases.map((text) => {
+      const clip = keptClip(clips, text);
+      if (clip === null) throw new Error(`“${text}” was not spoken.`);
+      return [text, clip] as const;
+    }),
+  );
+  const { name: voice } = voices[language];
+  const { index, parts } = writePack({ language, voice, sampleRate: 24000, made }, spoken);
   return { index, bytes: Buffer.concat(parts) };
 }

@@ -6,13 +6,14 @@ import { type Lengths, lengthsOf } from "../../src/timeline/lengths.ts";
 import type { Timeline } from "../../src/timeline/score.ts";
 import { compile } from "../../src/timeline/timeline.ts";
 import { writeClockTime } from "../../src/units/clock-time.ts";
+import { readIndex } from "../../src/voice/pack.ts";
 import { gullrock } from "../plan/worksheets.ts";
 import { english } from "../timeline/scene.ts";
 
 const soundFile = (name: string) =>
   readFileSync(new URL(`../../public/sound/${name}`, import.meta.url));
 
-export const packIndex = JSON.parse(soundFile("en.json").toString());
+export const packIndex = readIndex(JSON.parse(soundFile("en.json").toString()));
 export const packBytes = soundFile("en.pack");
 export const kitIndex = JSON.parse(soundFile("tones.json").toString());
 export const kitBytes = soundFile("tones.pcm");

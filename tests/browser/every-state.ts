@@ -1,8 +1,11 @@
 // Every screen in every state that a person can meet, one after the other in one page: a run that lasts ten minutes
 // is gone through in seconds, since the page's clocks are put forward and its sound can be made to stand still.
+// Past 200 lines because one page goes through them all, and each state stands on what came before.
 import type { Page } from "playwright-core";
+import type { Worksheet } from "../../src/plan/worksheet.ts";
+import { linkOf } from "../../src/plan/worksheet-link.ts";
 import { benchInCelsius } from "../plan/bench-worksheets.ts";
-import { fromTheCassette, openWorksheet } from "./guided-run.ts";
+import { fromTheCassette, openWorksheet, shortWorksheet } from "./guided-run.ts";
 
 /** To be called before the page is opened. */
 export async function takeClocks(page: Page): Promise<void> {
@@ -107,6 +110,11 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
   await page.waitForTimeout(300);
   yield "the sheet for recording";
   await page.keyboard.press("Escape");
+  await button(page, "Work it out by ear").click();
+  await page.locator(".ear-sheet").waitFor();
+  await page.keyboard.press("ArrowRight");
+  yield "the sheet for working out by ear";
+  await page.keyboard.press("Escape");
 
   await openWorksheet(page, worksheet);
   await page.waitForTimeout(600);
@@ -120,10 +128,18 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
   await page.getByLabel("Seconds of waiting").fill("long");
   yield "Walk through, taking it along";
 
+  yield* ofALinkAndARehearsal(page);
+  await go(page, "work-out");
+  await openWorksheet(page, worksheet);
+  await page.waitForTimeout(600);
+
   await go(page, "lights-out");
   await button(page, "Hear the question").waitFor();
   yield "Lights out, asking who speaks";
   await page.keyboard.press("2");
+  await button(page, "I am ready").click();
+  yield "Lights out, waiting for a class to start";
+  await button(page, "Not ready after all").click();
   await page.getByLabel("Vibrate with every signal").check();
   await page.getByLabel("Write out what is said").check();
   await unfold(page);
@@ -180,4 +196,30 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
   await page.waitForTimeout(2100);
   await page.locator(".guided-over").waitFor();
   yield "a run that is over";
+}
+
+/** A short worksheet comes with a link, which names the minute of a class, and is rehearsed. */
+async function* ofALinkAndARehearsal(page: Page): AsyncGenerator<string> {
+  const minute = 60_000;
+  const inAnHour = (Math.floor((await page.evaluate(() => Date.now())) / minute) + 60) * minute;
+  const sent: Worksheet = JSON.parse(shortWorksheet);
+  await go(page, linkOf(sent, inAnHour).replace("#", ""));
+  await button(page, "Use this worksheet").waitFor();
+  yield "a worksheet that a link brought";
+  await button(page, "Use this worksheet").click();
+  await go(page, "walk-through");
+  await button(page, /^Begin the rehearsal/).click();
+  await page.locator(".guided").waitFor();
+  for (let i = 0; (await page.locator(".guided-timed").count()) === 0 && i < 12; i += 1) {
+    await page.waitForTimeout(520);
+    await page.keyboard.press("KeyX");
+  }
+  // In the bath, a mark.
+  await page.waitForTimeout(520);
+  await page.keyboard.press("KeyX");
+  yield "a rehearsal by the clock";
+  await putForward(page, 25);
+  await button(page, "Leave the run").click();
+  await page.getByRole("region", { name: "The last rehearsal" }).waitFor();
+  yield "Walk through, what a rehearsal came to";
 }

@@ -82,7 +82,7 @@ describe("Whoever uses it, in every screen and state", () => {
       found.push(...marked(state, [...axe, ...seen, ...(await fourTimesAsLarge(page))]));
     }
     expect(found).toEqual([]);
-    expect(states.length).toBe(21);
+    expect(states.length).toBe(26);
     await context.close();
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { linkOf } from "../../src/plan/worksheet-link.ts";
 import { makeInWorker } from "../../src/take-along.ts";
+import { readIndex } from "../../src/voice/pack.ts";
 import { shortWorksheet } from "./guided-run.ts";
 import { setStage, withoutWorker } from "./stage.ts";
 
@@ -30,7 +31,7 @@ async function madeInNode(kind: "mp3" | "wav"): Promise<Buffer> {
       worksheet,
       own: new Map(),
       bytes: {
-        index: soundJson("en.json"),
+        index: readIndex(soundJson("en.json")),
         pack: soundFile("en.pack"),
         kitIndex: soundJson("tones.json"),
         kit: soundFile("tones.pcm"),

@@ -10,6 +10,7 @@ import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { makeInWorker } from "../../src/take-along.ts";
 import type { Timeline } from "../../src/timeline/score.ts";
 import { sampleRate } from "../../src/tones/designs.ts";
+import { readIndex } from "../../src/voice/pack.ts";
 import { gullrock } from "../plan/worksheets.ts";
 import { brokenLaws } from "../timeline/laws.ts";
 import { chapterOf, readId3 } from "../track/read-marks.ts";
@@ -142,7 +143,7 @@ describe("The command line", () => {
         worksheet: short as Worksheet,
         own: new Map(),
         bytes: {
-          index: JSON.parse((await soundFile("en.json")).toString()),
+          index: readIndex(JSON.parse((await soundFile("en.json")).toString())),
           pack: await bytesOf("en.pack"),
           kitIndex: JSON.parse((await soundFile("tones.json")).toString()),
           kit: await bytesOf("tones.pcm"),

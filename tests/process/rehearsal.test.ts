@@ -110,6 +110,27 @@ describe("A rehearsal, of any worksheet and by any factor,", () => {
       { numRuns: 100 },
     );
   });
+
+  test("with reasons, tells unasked what each step says more of, before its press; without, not", () => {
+    let told = 0;
+    fc.assert(
+      fc.property(anyWorksheet, anyFactor, (worksheet, factor) => {
+        const without = rehearsed(worksheet, factor);
+        for (const step of rehearsed(worksheet, factor, true).filter(
+          ({ more }) => more.length > 0,
+        )) {
+          const plain = without.find(({ id }) => id === step.id);
+          const said = plain?.tells ?? [];
+          expect(step.tells).toEqual([...said.slice(0, -1), ...step.more, said.at(-1)]);
+          expect(String(said.at(-1))).toMatch(/^press\./);
+          for (const key of step.more) expect(said).not.toContain(key);
+          told += 1;
+        }
+      }),
+      { numRuns: 100 },
+    );
+    expect(told).toBeGreaterThan(100);
+  });
 });
 
 describe("A rehearsal", () => {

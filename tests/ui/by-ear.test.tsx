@@ -84,7 +84,7 @@ describe("the sheet by ear", () => {
   test("takes the keys of a keyboard at any time, and one step back in the page undoes it", async () => {
     const it = await opened();
     const before = it.workOut.draft.value;
-    for (let i = 0; i < 5; i += 1) await it.key("ArrowDown");
+    for (let i = 0; i < 9; i += 1) await it.key("ArrowDown");
     for (const key of ["7", "0", ",", "5", "Enter"]) await it.key(key);
     expect(it.workOut.draft.value["developer.temperature"]).toBe("70.5");
     expect(it.workOut.worksheet.value?.developer.temperature).toEqual({ f: 70.5 });
@@ -92,6 +92,39 @@ describe("the sheet by ear", () => {
     expect(screen.queryByRole("dialog")).toBeNull();
     it.workOut.undo();
     expect(it.workOut.draft.value).toEqual(before);
+  });
+
+  test("chooses a value by one key alone, as it is told", async () => {
+    const it = await opened();
+    await it.until("How it is agitated.");
+    await it.until("To change it, press.");
+    await it.key(" ");
+    await it.until("Press at the one you want.");
+    await it.until("A tray.");
+    await it.key(" ");
+    expect(it.workOut.worksheet.value?.tank.method).toBe("tray");
+    await it.until("Taken.");
+    await it.until("How it is agitated.");
+    await it.until("A tray.");
+    expect(document.activeElement?.textContent).toContain("Tray");
+  });
+
+  test("steps through values by arrows, each told, and Enter takes one; C and F set a unit", async () => {
+    const it = await opened();
+    for (let i = 0; i < 10; i += 1) await it.key("ArrowDown");
+    await it.until("How it is agitated.");
+    await it.key("ArrowRight");
+    await it.until("A twisted spindle.");
+    await it.key("ArrowDown");
+    await it.until("A drum that rolls.");
+    await it.key("ArrowLeft");
+    await it.until("A twisted spindle.");
+    await it.key("Enter");
+    expect(it.workOut.worksheet.value?.tank.method).toBe("twist");
+    await it.key("ArrowUp");
+    for (const key of ["2", "1", "c"]) await it.key(key);
+    expect(it.workOut.worksheet.value?.developer.temperature).toEqual({ c: 21 });
+    expect(it.workOut.draft.value["developer.temperature"]).toBe("21 °C");
   });
 
   test("shows what it says, and the number as it stands", async () => {

@@ -2,13 +2,15 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Language } from "../../src/units/language.ts";
-import type { PackIndex } from "../../src/voice/pack.ts";
+import { type PackIndex, readIndex } from "../../src/voice/pack.ts";
 
-const file = (name: string) => readFileSync(new URL(`../../public/sound/${name}`, import.meta.url));
+/** One of the built sounds. */
+export const soundFile = (name: string) =>
+  readFileSync(new URL(`../../public/sound/${name}`, import.meta.url));
 
 export const builtPack = (language: Language): { index: PackIndex; bytes: Uint8Array } => ({
-  index: JSON.parse(file(`${language}.json`).toString()),
-  bytes: file(`${language}.pack`),
+  index: readIndex(JSON.parse(soundFile(`${language}.json`).toString())),
+  bytes: soundFile(`${language}.pack`),
 });
 
 /** The English one. */

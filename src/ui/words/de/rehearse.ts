@@ -15,7 +15,7 @@ export const rehearse = {
     quarter: "ein Viertel",
     least: "so kurz, wie die Worte es zulassen",
   },
-  why: "Vor jedem Bad sagen, warum",
+  why: "Vor jedem Bad sagen, warum, und beim Einlegen, wie",
   begin: "Probe beginnen",
   beginHint: (clock: string) => `${clock} nach der Uhr`,
   overHint: "Was sich zu üben lohnt, steht mit Sekunden unter „Durchspielen“.",

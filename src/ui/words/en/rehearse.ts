@@ -15,7 +15,7 @@ export const rehearse = {
     quarter: "a quarter",
     least: "as short as the words allow",
   },
-  why: "Say why before each bath",
+  why: "Say why before each bath, and how at each step of loading",
   begin: "Begin the rehearsal",
   beginHint: (clock: string) => `${clock} by the clock`,
   overHint: "What is worth practising stands in Walk through, with seconds.",

@@ -15,7 +15,7 @@ export const rehearse = {
     quarter: "la cuarta parte",
     least: "tan cortos como dejen las palabras",
   },
-  why: "Decir el porqué antes de cada baño",
+  why: "Decir el porqué antes de cada baño, y el cómo en cada paso de la carga",
   begin: "Empezar el ensayo",
   beginHint: (clock: string) => `${clock} de reloj`,
   overHint: "Lo que merece la pena practicar está en «Repasar», con segundos.",

@@ -15,7 +15,7 @@ export const rehearse = {
     quarter: "le quart",
     least: "aussi courts que les mots le permettent",
   },
-  why: "Dire pourquoi avant chaque bain",
+  why: "Dire pourquoi avant chaque bain, et comment à chaque pas du chargement",
   begin: "Commencer la répétition",
   beginHint: (clock: string) => `${clock} à la pendule`,
   overHint: "Ce qu’il est bon de travailler est dans « Répéter », avec les secondes.",

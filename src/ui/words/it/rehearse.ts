@@ -15,7 +15,7 @@ export const rehearse = {
     quarter: "un quarto",
     least: "brevi quanto permettono le parole",
   },
-  why: "Dire perché prima di ogni bagno",
+  why: "Dire perché prima di ogni bagno, e come a ogni passo del caricamento",
   begin: "Comincia la prova",
   beginHint: (clock: string) => `${clock} di orologio`,
   overHint: "Quello che vale la pena di ripassare è in «Ripassa», con i secondi.",

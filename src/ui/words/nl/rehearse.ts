@@ -15,7 +15,7 @@ export const rehearse = {
     quarter: "een kwart",
     least: "zo kort als de woorden toelaten",
   },
-  why: "Voor elk bad zeggen waarom",
+  why: "Voor elk bad zeggen waarom, en bij elke stap van het laden hoe",
   begin: "Begin met oefenen",
   beginHint: (clock: string) => `${clock} op de klok`,
   overHint: "Wat het oefenen waard is, staat met seconden in “Doornemen”.",

@@ -15,7 +15,7 @@ export const rehearse = {
     quarter: "um quarto",
     least: "tão curtos quanto as palavras deixam",
   },
-  why: "Dizer porquê antes de cada banho",
+  why: "Dizer porquê antes de cada banho, e como em cada passo do carregamento",
   begin: "Começar o ensaio",
   beginHint: (clock: string) => `${clock} de relógio`,
   overHint: "O que vale a pena treinar está em Percorrer, com segundos.",
