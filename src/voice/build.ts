@@ -80,12 +80,23 @@ function isMade(index: string, bytes: string, made: string): boolean {
   }
 }
 
-/** A phrase to be spoken by a worker. */
-export interface Missing {
-  readonly language: Language;
-  readonly text: string;
+/** By phrase, what is spoken for it: of those that differ by a capital alone, one. */
+function spokenAs(phrases: readonly string[]): ReadonlyMap<string, string> {
+  const first = new Map(phrases.map((text) => [text.toLowerCase(), text]));
+  return new Map(phrases.map((text) => [text, first.get(text.toLowerCase()) ?? text]));
 }
 
+/** Phrases to be spoken by a worker. */
+export interface Batch {
+  readonly language: Language;
+  readonly texts: readonly string[];
+}
+
+/** What a worker is done with. */
+export type Told = "phrase" | "batch";
+
+/** Phrases: few enough that no worker waits long for another at the end. */
+const BATCH = 40;
 /** An engine or a coder may fall over under load: what it had not spoken is tried so often in all. */
 const ATTEMPTS = 3;
 
@@ -95,23 +106,26 @@ async function speakMissing(
   progress: (done: number, of: number) => void,
   attempt = 1,
 ): Promise<void> {
-  const missing = packs.flatMap(({ language, phrases, clips }) =>
-    phrases
-      .filter((text) => keptClip(clips, text) === null)
-      .map((text): Missing => ({ language, text })),
-  );
+  const missing = packs.flatMap(({ language, phrases, clips }) => {
+    const texts = [...new Set(spokenAs(phrases).values())];
+    return batchesOf(
+      language,
+      texts.filter((text) => keptClip(clips, text) === null),
+    );
+  });
+  const all = missing.reduce((sum, { texts }) => sum + texts.length, 0);
   const workers = Math.min(availableParallelism() + 1, missing.length);
   let done = 0;
-  progress(0, missing.length);
+  progress(0, all);
+  const next = handingOut(missing);
   // All are waited for: one that fails must not leave another speaking into the next attempt.
   const ended = await Promise.allSettled(
-    Array.from({ length: workers }, (_, worker) => {
-      const share = missing.filter((_, i) => i % workers === worker);
-      return spokenBy(share, () => {
+    Array.from({ length: workers }, () =>
+      spokenBy(next, () => {
         done += 1;
-        progress(done, missing.length);
-      });
-    }),
+        progress(done, all);
+      }),
+    ),
   );
   const failed = ended.find((end) => end.status === "rejected");
   if (failed === undefined) return;
@@ -119,24 +133,49 @@ async function speakMissing(
   await speakMissing(packs, progress, attempt + 1);
 }
 
-function spokenBy(share: readonly Missing[], spoken: () => void): Promise<void> {
+const batchesOf = (language: Language, texts: readonly string[]): readonly Batch[] =>
+  Array.from({ length: Math.ceil(texts.length / BATCH) }, (_, i) => ({
+    language,
+    texts: texts.slice(i * BATCH, (i + 1) * BATCH),
+  }));
+
+/** Hands out batches: of the language that was spoken last, since opening another voice takes a second of a core. */
+function handingOut(batches: readonly Batch[]): (last: Batch | null) => Batch | null {
+  let left = batches;
+  const leftOf = (language: Language) => left.filter((each) => each.language === language).length;
+  return (last) => {
+    const more = left.find(({ language }) => language === last?.language);
+    const most = left.toSorted((a, b) => leftOf(b.language) - leftOf(a.language))[0];
+    const next = more ?? most ?? null;
+    left = left.filter((each) => each !== next);
+    return next;
+  };
+}
+
+function spokenBy(next: (last: Batch | null) => Batch | null, spoken: () => void): Promise<void> {
   return new Promise((resolve, reject) => {
     const worker = fork(new URL("speak-phrases.ts", import.meta.url), {
       stdio: ["ignore", 2, 2, "ipc"],
     });
-    worker.on("message", spoken);
+    let batch: Batch | null = null;
+    const goOn = () => {
+      batch = next(batch);
+      if (batch === null) worker.disconnect();
+      else worker.send(batch);
+    };
+    worker.on("message", (told: Told) => (told === "batch" ? goOn() : spoken()));
     worker.on("error", reject);
     worker.on("exit", (code) =>
       code === 0 ? resolve() : reject(new Error(`The voice could not be spoken (exit ${code}).`)),
     );
-    worker.send(share);
+    goOn();
   });
 }
 
 function packed({ language, phrases, clips, made }: WantedPack) {
   const spoken = new Map(
-    phrases.map((text) => {
-      const clip = keptClip(clips, text);
+    [...spokenAs(phrases)].map(([text, as]) => {
+      const clip = keptClip(clips, as);
       if (clip === null) throw new Error(`“${text}” was not spoken.`);
       return [text, clip] as const;
     }),

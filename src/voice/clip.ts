@@ -68,9 +68,13 @@ function pressed(samples: Float32Array, peaks: number): Float32Array {
 /** Rounds of coding and listening until a level is right. */
 const rounds = 5;
 
+/** One for all voices: each clip is decoded from a fresh state. */
+let decoder: ReturnType<typeof openDecoder> | null = null;
+
 export const openSpeaker = async (voice: Voice): Promise<(text: string) => Promise<Clip>> => {
   const speak = await openVoice(voice);
-  const decode = await openDecoder();
+  decoder ??= openDecoder();
+  const decode = await decoder;
 
   /** Null where the level cannot be reached. */
   function coded(spoken: Float32Array, sampleRate: CodedRate, pains: number): Clip | null {

@@ -1,20 +1,25 @@
-// A worker of the build: phrases in on its channel, each spoken into the clip store; says when one is done.
-import { languages } from "../units/language.ts";
-import type { Missing } from "./build.ts";
+// A worker of the build: batches of phrases in on its channel, each phrase spoken into the clip store; says when one
+// is done, and when a batch is.
+import type { Language } from "../units/language.ts";
+import type { Batch, Told } from "./build.ts";
 import { clipMade, openSpeaker } from "./clip.ts";
 import { keepClip } from "./clip-store.ts";
 import { voices } from "./voices.ts";
 
-process.on("message", async (missing: readonly Missing[]) => {
-  for (const language of languages) {
-    const phrases = missing.filter((phrase) => phrase.language === language);
-    if (phrases.length === 0) continue;
-    const made = clipMade(voices[language]);
-    const speak = await openSpeaker(voices[language]);
-    for (const { text } of phrases) {
-      keepClip(made, text, await speak(text));
-      process.send?.(text);
-    }
+const tell = (told: Told) => process.send?.(told);
+const speakers = new Map<Language, ReturnType<typeof openSpeaker>>();
+
+process.on("message", async ({ language, texts }: Batch) => {
+  const speaker = speakers.get(language) ?? openSpeaker(voices[language]);
+  speakers.set(language, speaker);
+  const speak = await speaker;
+  const made = clipMade(voices[language]);
+  for (const text of texts) {
+    keepClip(made, text, await speak(text));
+    tell("phrase");
   }
-  process.exit(0);
+  tell("batch");
 });
+
+// Nothing is left to speak. The audio library keeps its thread, and Node would wait for it.
+process.on("disconnect", () => process.exit(0));
