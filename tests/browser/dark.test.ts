@@ -79,7 +79,10 @@ describe("The screen in the dark", () => {
     { timeout: 150_000 },
     async (media) => {
       expect(darkOnes.length).toBeGreaterThan(2);
-      const page = await openPage(stage.browser, stage.served.url, watchLights);
+      const page = await openPage(stage.browser, stage.served.url, {
+        captured: false,
+        prepare: watchLights,
+      });
       await page.setViewportSize({ width: 480, height: 320 });
       await page.emulateMedia(media);
       const lit = await bars(page);
@@ -138,7 +141,7 @@ describe("The screen in the dark", () => {
   test.concurrent("stays black where a run is left in the dark, until the next press", {
     timeout: 150_000,
   }, async () => {
-    const page = await openPage(stage.browser, stage.served.url);
+    const page = await openPage(stage.browser, stage.served.url, { captured: false });
     await page.setViewportSize({ width: 480, height: 320 });
     await openWorksheet(page, fromTheCassette);
     await pressUpTo(page, timeline, darkOnes[0]?.id ?? "");

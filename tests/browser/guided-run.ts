@@ -44,18 +44,24 @@ export function timelineOf(text: string): Timeline {
   return compile(worksheet, planOf(worksheet), scripts[language], lengths);
 }
 
-/** @param prepare what else is to be known of the page from its beginning. */
+interface Opened {
+  /** Whether what it plays is captured, which takes as much of the machine as playing it. */
+  readonly captured?: boolean;
+  /** What else is to be known of the page from its beginning. */
+  readonly prepare?: (page: Page) => Promise<void>;
+}
+
 export async function openPage(
   browser: Browser,
   url: string,
-  prepare: (page: Page) => Promise<void> = async () => {},
+  { captured = true, prepare = async () => {} }: Opened = {},
 ): Promise<Page> {
   const context = await browser.newContext({
     ...withoutWorker,
     viewport: { width: 1280, height: 800 },
   });
   const page = await context.newPage();
-  await captureSound(page);
+  if (captured) await captureSound(page);
   await prepare(page);
   await page.goto(url);
   return page;

@@ -63,7 +63,7 @@ describe("The page in a real browser", () => {
   });
 
   test("can be worked by keyboard alone, and every stop has a name", async () => {
-    const page = await openPage(stage.browser, stage.served.url);
+    const page = await openPage(stage.browser, stage.served.url, { captured: false });
     await page.getByRole("button", { name: /Hear a pour/ }).waitFor();
     const stops = await tabStops(page);
     expect(stops.length).toBeGreaterThan(40);

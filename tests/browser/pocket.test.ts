@@ -39,7 +39,9 @@ describe("A run that goes into the pocket in the middle of a bath", () => {
     const { sections } = timelineOf(shorter);
     const index = sections.findIndex(({ id }) => id === "developer");
     const [bath, next] = [sections[index], sections[index + 1]];
-    const page = await openPage(stage.browser, stage.served.url, captureElements);
+    const page = await openPage(stage.browser, stage.served.url, {
+      prepare: captureElements,
+    });
     await openWorksheet(page, shorter);
     await pressUpTo(page, { sections }, "developer");
     await page.waitForTimeout(CHANGED * 1000);
