@@ -4,6 +4,7 @@ import { signal } from "@preact/signals";
 import { render } from "preact";
 import { mayBeUnfinished } from "./live/run-flag.ts";
 import { logbookBase } from "./logbook/base.ts";
+import { classStore } from "./logbook/class-store.ts";
 import { delayStore } from "./logbook/delay-store.ts";
 import { languageOfVisit, languageStore } from "./logbook/language-store.ts";
 import { sensesStore } from "./logbook/senses-store.ts";
@@ -114,8 +115,10 @@ async function begin(): Promise<void> {
     after,
   });
 
+  const classes = classStore(() => localStorage);
   /** ms since 1970 of the minute at which the class of a link's worksheet starts. */
-  const classAt = signal<number | null>(null);
+  const classAt = signal(classes.load(Date.now()));
+  classAt.subscribe(classes.keep);
   // A run that may be on is not kept waiting for the drawings of another place.
   const first = leftRun === null ? "work-out" : "lights-out";
   const { place, brought } = openAddress(first, isBlack);
@@ -232,7 +235,11 @@ async function begin(): Promise<void> {
         "write-up": async () => {
           const { writeUpIn } = await withLateWords(import("./ui/write-up-ports.ts"));
           const [store, kept] = await Promise.all([records(), keeping()]);
-          const useTexts = (texts: KeptTexts) => workOut.put(texts, null);
+          const useTexts = (texts: KeptTexts) => {
+            const before = workOut.draft.value;
+            workOut.put(texts, null);
+            return () => workOut.takeBack(texts, before);
+          };
           const ports = {
             store,
             keeping: kept,

@@ -31,7 +31,7 @@ export function browserTakeAlong({ speakerOf, ...given }: Parts): TakePorts {
   ): Promise<Making> {
     const language = spokenIn(worksheet.language);
     const [bytes, speaker] = await Promise.all([fetchPackedSounds(language), speakerOf(language)]);
-    // A voice of the device cannot be caught in a file.
+    // A voice of the device cannot be caught in a file, which is told beforehand.
     const own = speaker.kind === "clips" ? speaker.own : noClips;
     return working({ wish, worksheet, own, bytes }, told);
   }
@@ -39,6 +39,7 @@ export function browserTakeAlong({ speakerOf, ...given }: Parts): TakePorts {
   return {
     ...given,
     make,
+    deviceSpeaks: async (language) => (await speakerOf(language)).kind === "device",
     address: () => location.href.replace(/#.*$/, ""),
     async copy(text) {
       try {

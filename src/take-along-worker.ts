@@ -10,29 +10,32 @@ self.addEventListener("message", ({ data }: MessageEvent<WorkerWish>) => {
   make(data).then(tell, (error: unknown) => reportError(error));
 });
 
-/** So much at a time is handed to the browser, bytes: each handing over costs, whatever its size. */
-const HANDFUL = 12_000_000;
+/** The page is told again once so much more is made, from 0 to 1. */
+const TOLD = 0.01;
 
+/** So much may be made that the browser has not taken yet, bytes. */
+const AHEAD = 16_000_000;
+
+/** As a stream, which the browser takes in its own time while more is made: each Blob would have to be waited for. */
 async function make(wish: WorkerWish): Promise<Blob | "too-long"> {
-  const handed: Blob[] = [];
-  let held: Uint8Array<ArrayBuffer>[] = [];
-  let bytes = 0;
-  const hand = () => {
-    handed.push(new Blob(held));
-    held = [];
-    bytes = 0;
-  };
-  const isWhole = await makeInWorker(wish, async (piece, done) => {
-    held.push(piece as Uint8Array<ArrayBuffer>);
-    bytes += piece.length;
-    tell(done);
-    if (bytes < HANDFUL) return;
-    hand();
-    // The browser takes them only once others have had their turn.
-    await new Promise((resolve) => setTimeout(resolve));
+  const { readable, writable } = new TransformStream<Uint8Array, Uint8Array>(
+    {},
+    new ByteLengthQueuingStrategy({ highWaterMark: AHEAD }),
+  );
+  const file = new Response(readable).blob();
+  const out = writable.getWriter();
+  let told = 0;
+  const isWhole = await makeInWorker(wish, (piece, done) => {
+    if (done >= told) {
+      tell(done);
+      told = done + TOLD;
+    }
+    // What goes wrong with one is heard of as the file is waited for.
+    out.write(piece).catch(() => {});
+    return out.ready;
   });
-  hand();
-  return isWhole ? new Blob(handed) : "too-long";
+  await out.close();
+  return isWhole ? file : "too-long";
 }
 
 const tell = (told: WorkerTold): void => self.postMessage(told);

@@ -94,8 +94,8 @@ export async function makeInWorker(
   if (file === null) return false;
   let made = 0;
   for (const piece of file.pieces) {
-    made += 1;
-    await take(piece, Math.min(1, made / file.count));
+    made += piece.length;
+    await take(piece, made / file.bytes);
   }
   return true;
 }

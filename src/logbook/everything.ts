@@ -1,11 +1,20 @@
 // All that is kept as one content, and a file's content taken in: looked at first, then by one transaction, so that
-// whatever ends it, all of it is there or none.
+// whatever ends it, all of it is there or none. What was taken in can be taken back the same way.
 import { type Base, inOne, type OpenBase, type Refusal, refusalOf, type Shelf } from "./base.ts";
 import { type Entry, type Kind, kinds } from "./kinds.ts";
 import type { Content } from "./logbook-file.ts";
 import { lineOf } from "./run-line.ts";
 import type { RunRecord } from "./run-record.ts";
+import { changed as linesChanged } from "./run-shelf.ts";
 import type { Settings, SettingsShelf } from "./settings-shelf.ts";
+import {
+  type Before,
+  type Changed,
+  SETTINGS_TO_COME,
+  SETTINGS_TO_GO,
+  takenBack,
+  unawaited,
+} from "./taken-back.ts";
 
 /** How many of a kind are new here, are newer than what is here, and stay out. */
 export interface Count {
@@ -16,9 +25,15 @@ export interface Count {
 }
 
 export type TakenIn =
-  | { readonly kind: "taken"; readonly counts: readonly Count[] }
+  | { readonly kind: "taken"; readonly counts: readonly Count[]; readonly before: Before }
   /** All is as it was. */
   | { readonly kind: "not taken"; readonly why: Refusal };
+
+type TakenBack =
+  /** @property stayed how many of its entries have been changed since, and stay. */
+  | { readonly kind: "taken back"; readonly stayed: number }
+  /** All is as it was. */
+  | { readonly kind: "not taken back" };
 
 export interface Everything {
   /** Never rejects: where nothing can be read, it is what is held. @param held runs that the browser would not keep. */
@@ -27,11 +42,12 @@ export interface Everything {
   look(content: Content): Promise<readonly Count[] | null>;
   /** Never rejects. */
   takeIn(content: Content): Promise<TakenIn>;
+  /** All that a file changed, as it was before. Never rejects. */
+  takeBack(before: Before): Promise<TakenBack>;
   /** What a page that died between the base and the settings left to be done. Never rejects. */
   finish(): Promise<void>;
 }
 
-const SETTINGS = "settings to come";
 const shelves: readonly Shelf[] = kinds.map(({ shelf }) => shelf);
 
 type Act = "adds" | "replaces" | "skips";
@@ -55,11 +71,14 @@ export function everything(open: OpenBase, settings: SettingsShelf): Everything 
     return { shelf: "settings", adds, replaces: 0, skips: all.length - adds };
   }
 
+  /** Where the browser will not have it done, it waits for the next visit. */
   async function finish(base: Base): Promise<void> {
-    const left = await base.get("notes", SETTINGS);
-    if (left === undefined) return;
-    // Where the browser will not keep them, they wait for the next visit.
-    if (settings.add(left as Settings)) await base.delete("notes", SETTINGS);
+    const going = await base.get("notes", SETTINGS_TO_GO);
+    if (going !== undefined && settings.remove(going as Settings))
+      await base.delete("notes", SETTINGS_TO_GO);
+    const coming = await base.get("notes", SETTINGS_TO_COME);
+    if (coming !== undefined && settings.add(coming as Settings))
+      await base.delete("notes", SETTINGS_TO_COME);
   }
 
   return {
@@ -88,13 +107,26 @@ export function everything(open: OpenBase, settings: SettingsShelf): Everything 
     },
     async takeIn(content) {
       const ofSettings = settingsCount(content.settings);
+      const here = settings.all();
+      const fresh = Object.entries(content.settings).filter(([name]) => !(name in here));
       try {
         const base = await open();
-        const counts = await writtenInto(base, content);
+        const { counts, ...written } = await writtenInto(base, content);
         await finish(base).catch(() => {});
-        return { kind: "taken", counts: [...counts, ofSettings] };
+        const before = { ...written, settings: Object.fromEntries(fresh) };
+        return { kind: "taken", counts: [...counts, ofSettings], before };
       } catch (error) {
         return { kind: "not taken", why: refusalOf(error) };
+      }
+    },
+    async takeBack(before) {
+      try {
+        const base = await open();
+        const stayed = await takenBack(base, before);
+        await finish(base).catch(() => {});
+        return { kind: "taken back", stayed };
+      } catch {
+        return { kind: "not taken back" };
       }
     },
     async finish() {
@@ -117,9 +149,10 @@ async function keptIn(open: OpenBase): Promise<Content["kept"]> {
 }
 
 /** Looked at once more in the very transaction: what has changed meanwhile counts. */
-function writtenInto(base: Base, content: Content): Promise<readonly Count[]> {
+function writtenInto(base: Base, content: Content) {
   return inOne(base, [...shelves, "lines", "notes"], async (writing) => {
     const counts: Count[] = [];
+    const changed: Changed[] = [];
     for (const { kind, entries } of content.kept) {
       const count = { adds: 0, replaces: 0, skips: 0 };
       const shelf = writing.objectStore(kind.shelf);
@@ -129,6 +162,7 @@ function writtenInto(base: Base, content: Content): Promise<readonly Count[]> {
         const { act, value } = actFor(kind, was, entry);
         count[act] += 1;
         if (act === "skips") continue;
+        changed.push({ kind, key: entry.key, was, is: value });
         unawaited(shelf.put(value, entry.key));
         // Whatever is in a content has been checked.
         if (kind.shelf === "runs")
@@ -136,14 +170,12 @@ function writtenInto(base: Base, content: Content): Promise<readonly Count[]> {
       }
       counts.push({ shelf: kind.shelf, ...count });
     }
-    await writing.objectStore("notes").put(content.settings, SETTINGS);
-    return counts;
+    const notes = writing.objectStore("notes");
+    const settingsLeft: unknown = await notes.get(SETTINGS_TO_COME);
+    await notes.put(content.settings, SETTINGS_TO_COME);
+    await linesChanged(writing);
+    return { counts, changed, settingsLeft };
   });
-}
-
-/** A write that fails ends its transaction, which is heard of there. */
-function unawaited(write: Promise<unknown>): void {
-  write.catch(() => {});
 }
 
 /** Runs that go with the page, in the place of what was kept of them before. */

@@ -1,6 +1,6 @@
 // What becomes of what this browser is given to keep: asked of the browser itself, and tried out. A run does
 // not depend on the answer, but whoever begins one is to know it.
-import { createStore, del, set, type UseStore } from "idb-keyval";
+import { loneShelf } from "./lone-shelf.ts";
 import { soon } from "./soon.ts";
 
 export type Kept =
@@ -30,19 +30,15 @@ const RUN = 200_000;
 export function browserKeeping(
   storage: Partial<StorageManager> | null = globalThis.navigator?.storage ?? null,
 ): Keeping {
-  let opened: UseStore | null = null;
   let asked: Promise<boolean> | null = null;
-  // Opened at the first use, and inside a promise: `indexedDB` may be missing, or throw by its very name.
-  const store = () => {
-    opened ??= createStore("tankside-keeping", "kept");
-    return opened;
-  };
+  const shelf = loneShelf("tankside-keeping");
 
   /** Keeps as much as a run would be, and takes it out again. A browser tells that it is full in no other way. */
   async function tried(): Promise<"kept" | "no room" | "nothing is kept"> {
     try {
-      await soon(set(KEY, new Uint8Array(RUN), store()));
-      await soon(del(KEY, store()));
+      const base = await soon(shelf());
+      await soon(base.put("kept", new Uint8Array(RUN), KEY));
+      await soon(base.delete("kept", KEY));
       const left = await room();
       return left !== null && left < RUN ? "no room" : "kept";
     } catch (error) {

@@ -1,8 +1,8 @@
 // What is read and written of runs on their shelf of the base: each by one transaction of its own, and rejected where
 // the browser would not.
-import { type Base, inOne, type OpenBase } from "./base.ts";
+import { type Base, inOne, type OpenBase, type Writing } from "./base.ts";
 import { isPicture, keyOfPicture, keysOf, type Picture } from "./picture.ts";
-import { isRunLine, LINES, lineOf } from "./run-line.ts";
+import { isRunLine, LINES, lineOf, type RunLine } from "./run-line.ts";
 import { isRunRecord, type RunRecord } from "./run-record.ts";
 
 /** A run with its pictures, out of the store, to be put back as it was. */
@@ -12,6 +12,22 @@ export interface TakenOut {
 }
 
 const LINES_OF = "lines are of";
+/** Noted anew by whatever changes a line, so that a page can tell whether those that it has read still hold. */
+export const CHANGED = "lines were changed";
+
+/** To be called in every transaction that writes a line. */
+export function changed(writing: Writing): Promise<unknown> {
+  return writing.objectStore("notes").put(Math.random(), CHANGED);
+}
+
+/** All lines as they were read, the newest first. */
+export interface ReadLines {
+  readonly lines: readonly RunLine[];
+  /** How many runs there were, those that have no line among them. */
+  readonly runs: number;
+  /** What was noted as they were read; undefined: an older version wrote them last, and notes nothing. */
+  readonly changed: unknown;
+}
 
 export async function newestIn(open: OpenBase, count: number): Promise<readonly RunRecord[]> {
   const reading = (await open()).transaction("runs");
@@ -29,41 +45,60 @@ export async function readAll(open: OpenBase, ids: readonly string[]): Promise<r
   return Promise.all(ids.map((id) => reading.store.get(id)));
 }
 
-/** Made anew of all runs where another version made them, or none has yet. */
-export async function linesIn(base: Base) {
+export const newestFirst = (lines: readonly RunLine[]): readonly RunLine[] =>
+  lines.toSorted((a, b) => b.begunAt - a.begunAt || (a.id < b.id ? 1 : -1));
+
+/**
+ * Made anew of all runs where another version made them, or none has yet.
+ * @param read what was read last: handed back where nothing has changed since.
+ */
+export async function linesIn(base: Base, read: ReadLines | null): Promise<ReadLines> {
   const looking = base.transaction(["lines", "runs", "notes"]);
-  const [of, kept, runs] = await Promise.all([
-    looking.objectStore("notes").get(LINES_OF),
-    looking.objectStore("lines").getAll(),
+  const notes = looking.objectStore("notes");
+  const [of, changed, runs] = await Promise.all([
+    notes.get(LINES_OF),
+    notes.get(CHANGED),
     looking.objectStore("runs").count(),
   ]);
-  if (of === LINES) return { lines: kept.filter(isRunLine), runs };
+  if (of !== LINES) return madeAnew(base);
+  if (read !== null && changed !== undefined && read.changed === changed && read.runs === runs)
+    return read;
+  const kept = await looking.objectStore("lines").getAll();
+  return { lines: newestFirst(kept.filter(isRunLine)), runs, changed };
+}
+
+function madeAnew(base: Base): Promise<ReadLines> {
   return inOne(base, ["lines", "runs", "notes"], async (making) => {
-    const all = (await making.objectStore("runs").getAll()).filter(isRunRecord).map(lineOf);
+    const kept = await making.objectStore("runs").getAll();
+    const all = kept.filter(isRunRecord).map(lineOf);
     await making.objectStore("lines").clear();
     await Promise.all(all.map((line) => making.objectStore("lines").put(line, line.id)));
     await making.objectStore("notes").put(LINES, LINES_OF);
-    return { lines: all, runs };
+    await changed(making);
+    const noted = await making.objectStore("notes").get(CHANGED);
+    return { lines: newestFirst(all), runs: kept.length, changed: noted };
   });
 }
 
 export function takenFrom(base: Base, id: string): Promise<TakenOut | null> {
-  return inOne(base, ["runs", "lines", "pictures"], async (taking) => {
+  return inOne(base, ["runs", "lines", "pictures", "notes"], async (taking) => {
     const run = await taking.objectStore("runs").get(id);
     const shelf = taking.objectStore("pictures");
     const keys = keysOf(id, await shelf.getAllKeys());
     const pictures = (await Promise.all(keys.map((key) => shelf.get(key)))).filter(isPicture);
     await taking.objectStore("runs").delete(id);
     await taking.objectStore("lines").delete(id);
+    await changed(taking);
     for (const picture of pictures) await shelf.delete(keyOfPicture(picture));
     return isRunRecord(run) ? { run, pictures } : null;
   });
 }
 
 export function putInto(base: Base, { run, pictures }: TakenOut): Promise<void> {
-  return inOne(base, ["runs", "lines", "pictures"], async (putting) => {
+  return inOne(base, ["runs", "lines", "pictures", "notes"], async (putting) => {
     await putting.objectStore("runs").put(run, run.id);
     await putting.objectStore("lines").put(lineOf(run), run.id);
+    await changed(putting);
     for (const picture of pictures)
       await putting.objectStore("pictures").put(picture, keyOfPicture(picture));
   });
@@ -75,12 +110,13 @@ export async function change(
   id: string,
   make: (was: RunRecord | null) => RunRecord | null,
 ): Promise<boolean> {
-  return inOne(await open(), ["runs", "lines"], async (writing) => {
+  return inOne(await open(), ["runs", "lines", "notes"], async (writing) => {
     const was = await writing.objectStore("runs").get(id);
     const next = make(isRunRecord(was) ? was : null);
     if (next === null) return false;
     await writing.objectStore("runs").put(next, id);
     await writing.objectStore("lines").put(lineOf(next), id);
+    await changed(writing);
     return true;
   });
 }

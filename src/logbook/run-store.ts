@@ -6,8 +6,10 @@ import { isRunRecord, type Judgement, judgementOf, type RunRecord } from "./run-
 import {
   change,
   linesIn,
+  newestFirst,
   newestIn,
   putInto,
+  type ReadLines,
   readAll,
   type TakenOut,
   takenFrom,
@@ -49,13 +51,12 @@ export interface RunStore {
 /** For the first time that lines are made of all runs, ms. */
 const PATIENCE = 20_000;
 
-const newestFirst = (lines: readonly RunLine[]): readonly RunLine[] =>
-  lines.toSorted((a, b) => b.begunAt - a.begunAt || (a.id < b.id ? 1 : -1));
-
 /** @param now ms since 1970, by the device's clock. */
 export function runStore(open: OpenBase, now: () => number = Date.now): RunStore {
   /** What the browser would not keep. */
   const here = new Map<string, RunRecord>();
+  /** For the page's life: of ten thousand lines the reading takes longer than all else. */
+  let read: ReadLines | null = null;
 
   async function put(id: string, make: (was: RunRecord | null) => RunRecord): Promise<Written> {
     try {
@@ -88,10 +89,12 @@ export function runStore(open: OpenBase, now: () => number = Date.now): RunStore
     async lines() {
       const held = [...here.values()].map(lineOf);
       try {
-        const { lines, runs } = await soon(linesIn(await soon(open())), PATIENCE);
+        read = await soon(linesIn(await soon(open()), read), PATIENCE);
+        const { lines, runs } = read;
+        const others = lines.filter(({ id }) => !here.has(id));
         return {
           kind: "found",
-          lines: newestFirst([...lines.filter(({ id }) => !here.has(id)), ...held]),
+          lines: held.length === 0 ? lines : newestFirst([...others, ...held]),
           onlyHere: [...here.keys()],
           unread: runs - lines.length,
         };

@@ -23,6 +23,8 @@ export interface SettingsShelf {
   all(): Settings;
   /** What has been chosen here already stays; false where the browser would not keep the rest. */
   add(settings: Settings): boolean;
+  /** Takes out those that are still as given; false where the browser would not. */
+  remove(settings: Settings): boolean;
 }
 
 /** @param storage asked for at each use, since a browser may throw by its very name. */
@@ -47,6 +49,16 @@ export function settingsShelf(storage: () => Storage): SettingsShelf {
         const kept = storage();
         for (const [name, text] of Object.entries(settings))
           if (kept.getItem(name) === null) kept.setItem(name, text);
+        return true;
+      } catch {
+        return false;
+      }
+    },
+    remove(settings) {
+      try {
+        const kept = storage();
+        for (const [name, text] of Object.entries(settings))
+          if (kept.getItem(name) === text) kept.removeItem(name);
         return true;
       } catch {
         return false;

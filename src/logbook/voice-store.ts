@@ -1,8 +1,8 @@
 // A person's recorded phrases, kept in this browser clip by clip, a database a language. A browser may
 // refuse to keep anything: that comes back as data, and the program goes on without.
 
-import { createStore, entries, promisifyRequest, type UseStore } from "idb-keyval";
 import type { OwnClips } from "../voice/speaker.ts";
+import { loneShelf, type OpenLoneShelf } from "./lone-shelf.ts";
 import { soon } from "./soon.ts";
 
 type FoundVoice =
@@ -24,57 +24,63 @@ export interface VoiceStore {
 const PATIENCE = 20_000;
 
 export function voiceStore(patience = PATIENCE): VoiceStore {
-  const opened = new Map<string, UseStore>();
-  // Opened at the first use, and inside a promise: `indexedDB` may be missing, or throw by its very name.
-  function store(language: string): UseStore {
-    const known = opened.get(language) ?? createStore(`tankside-voice-${language}`, "kept");
-    opened.set(language, known);
+  const shelves = new Map<string, OpenLoneShelf>();
+  function shelf(language: string): OpenLoneShelf {
+    const known = shelves.get(language) ?? loneShelf(`tankside-voice-${language}`);
+    shelves.set(language, known);
     return known;
   }
 
   return {
     async load(language) {
       try {
-        const kept: readonly [unknown, unknown][] = await soon(entries(store(language)), patience);
+        const reading = (await soon(shelf(language)(), patience)).transaction("kept");
+        const [phrases, clips] = await soon(
+          Promise.all([reading.store.getAllKeys(), reading.store.getAll()]),
+          patience,
+        );
+        const kept = phrases.map((phrase, i) => [phrase, clips[i]] as const);
         return { kind: "found", clips: new Map(kept.filter(isClip)) };
       } catch {
         return { kind: "refused" };
       }
     },
     async change(language, change) {
-      let writing: IDBTransaction | null = null;
+      let abort = () => {};
       let givenUp = false;
+      async function written(): Promise<void> {
+        const base = await shelf(language)();
+        // Told that it was not kept, nobody may find it kept after all.
+        if (givenUp) return;
+        const writing = base.transaction("kept", "readwrite");
+        abort = () => writing.abort();
+        // Heard of below, unless a write has thrown before that.
+        writing.done.catch(() => {});
+        for (const [phrase, samples] of change) {
+          const write =
+            samples === null ? writing.store.delete(phrase) : writing.store.put(samples, phrase);
+          // One that fails ends the transaction, which is heard of there.
+          write.catch(() => {});
+        }
+        await writing.done;
+      }
       try {
-        const written = store(language)("readwrite", async (clips) => {
-          writing = clips.transaction;
-          // Told that it was not kept, nobody may find it kept after all.
-          if (givenUp) writing.abort();
-          for (const [phrase, samples] of change) {
-            if (samples === null) clips.delete(phrase);
-            else clips.put(samples, phrase);
-          }
-          await promisifyRequest(writing);
-        });
-        await soon(written, patience);
+        await soon(written(), patience);
         return true;
       } catch {
         givenUp = true;
-        abort(writing);
+        try {
+          abort();
+        } catch {
+          // It has ended already, by the refusal that is told.
+        }
         return false;
       }
     },
   };
 }
 
-function isClip(entry: readonly [unknown, unknown]): entry is [string, Int16Array] {
+function isClip(entry: readonly [unknown, unknown]): entry is readonly [string, Int16Array] {
   const [phrase, samples] = entry;
   return typeof phrase === "string" && samples instanceof Int16Array && samples.length > 0;
-}
-
-function abort(writing: IDBTransaction | null): void {
-  try {
-    writing?.abort();
-  } catch {
-    // It has ended already, by the refusal that is told.
-  }
 }

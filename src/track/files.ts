@@ -2,20 +2,20 @@
 // page and the command line make every file that a person takes along, so that both make the same bytes.
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { Sources } from "../timeline/sound.ts";
-import { sampleRate } from "../tones/designs.ts";
 import type { Mp3Encoder } from "../tones/mp3.ts";
-import { mostSamples, pcmOf, wavHeader } from "../tones/wav.ts";
+import { mostSamples } from "../tones/wav.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { spokenIn } from "../units/language.ts";
 import { utf8 } from "./bytes.ts";
 import { calendarOf } from "./calendar.ts";
 import { captionsOf, subRipOf, webVttOf } from "./captions.ts";
 import { id3Of, type Named } from "./id3.ts";
-import { mix, trackPieces, trackSamples } from "./mix.ts";
-import { mp3Pieces } from "./mp3-file.ts";
+import { mix, trackSamples } from "./mix.ts";
+import { mp3Bytes, mp3Pieces } from "./mp3-file.ts";
 import { sheetOf } from "./sheet.ts";
 import { ssmlOf } from "./ssml.ts";
 import { type Spoken, type Track, type TrackWish, trackOf } from "./track.ts";
+import { wavBytes, wavPieces } from "./wav-file.ts";
 import { wavMarks } from "./wav-marks.ts";
 
 /** Of what leaves as sound, and of what leaves as text, by how the file's name ends. */
@@ -37,26 +37,33 @@ export interface Session extends Spoken {
 
 export interface SessionFile {
   readonly track: Track;
-  /** How many pieces there are, about: to tell how far it is. */
-  readonly count: number;
+  /** Of all pieces together: to tell how far it is. */
+  readonly bytes: number;
   readonly pieces: Iterable<Uint8Array>;
 }
 
 /** Null where it is longer than a file of sound can say: about a day. */
 export async function fileOf(session: Session, wish: FileWish): Promise<SessionFile | null> {
   const track = trackOf(session, wish);
+  const samples = trackSamples(track);
   switch (wish.kind) {
-    case "mp3":
-    case "wav": {
-      if (trackSamples(track) > mostSamples) return null;
-      const pieces =
-        wish.kind === "wav"
-          ? wavPieces(track, session, await session.sources())
-          : mp3PiecesOf(track, session, await session.sources(), await session.encoder());
-      return { track, count: trackPieces(track) + 2, pieces };
+    case "mp3": {
+      if (samples > mostSamples) return null;
+      const tag = id3Of(namedOf(track, session));
+      const sound = mix(track, await session.sources());
+      const pieces = mp3Pieces(tag, samples, sound, await session.encoder());
+      return { track, bytes: mp3Bytes(tag, samples), pieces };
     }
-    default:
-      return { track, count: 1, pieces: [utf8(textOf(session, wish, wish.kind, track))] };
+    case "wav": {
+      if (samples > mostSamples) return null;
+      const marks = wavMarks(namedOf(track, session));
+      const pieces = wavPieces(samples, mix(track, await session.sources()), marks);
+      return { track, bytes: wavBytes(samples, marks), pieces };
+    }
+    default: {
+      const text = utf8(textOf(session, wish, wish.kind, track));
+      return { track, bytes: text.length, pieces: [text] };
+    }
   }
 }
 
@@ -87,18 +94,6 @@ function textOf(
     case "txt":
       return sheetOf(timeline, script);
   }
-}
-
-function* wavPieces(track: Track, session: Session, sources: Sources): Generator<Uint8Array> {
-  const marks = wavMarks(namedOf(track, session));
-  yield wavHeader(trackSamples(track), sampleRate, marks.length);
-  for (const piece of mix(track, sources)) yield pcmOf(piece);
-  yield marks;
-}
-
-function mp3PiecesOf(track: Track, session: Session, sources: Sources, encoder: Mp3Encoder) {
-  const tag = id3Of(namedOf(track, session));
-  return mp3Pieces(tag, trackSamples(track), mix(track, sources), encoder);
 }
 
 const namedOf = (track: Track, { worksheet, script }: Session): Named => ({

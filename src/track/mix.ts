@@ -20,10 +20,6 @@ interface Sounding {
 export const trackSamples = ({ seconds }: Pick<Track, "seconds">): number =>
   Math.ceil((seconds + LAST) * sampleRate);
 
-/** How many pieces a track is mixed in. */
-export const trackPieces = (track: Pick<Track, "seconds">): number =>
-  Math.ceil(trackSamples(track) / PIECE);
-
 /**
  * Mono at 24 kHz, from −1 to 1, in pieces of a minute; the last may be shorter. Each is to be done with before the next
  * is asked for: they are one array, since getting memory for each takes as long as mixing it.

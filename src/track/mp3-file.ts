@@ -32,6 +32,10 @@ export function* mp3Pieces(
   yield last;
 }
 
+/** The bytes of it all. */
+export const mp3Bytes = (tag: Uint8Array, samples: number): number =>
+  tag.length + (framesOf(samples) + 1) * frameBytes;
+
 function infoFrame(samples: number, frames: number): Uint8Array {
   const frame = new Uint8Array(frameBytes);
   const put = (at: number, bytes: Uint8Array) => frame.set(bytes, at);

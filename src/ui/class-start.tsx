@@ -1,5 +1,6 @@
 // A class that starts together: when, how long it is to then, the press that says one is ready, and the beginning by
-// itself at that minute. The press also lets the page sound, which browsers allow nobody else.
+// itself at that minute. The press also lets the page sound, which browsers allow nobody else. The minute stands, through
+// a reload too, until it has passed or is put aside.
 import type { Signal } from "@preact/signals";
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { VoiceSounds } from "../live/voice-sounds.ts";
@@ -99,6 +100,12 @@ export function ClassStart(props: ClassStartProps) {
     }
   }
 
+  function putAside(): void {
+    sounds.hush();
+    setReady(false);
+    classAt.value = null;
+  }
+
   return (
     <section class="class-start" aria-labelledby="class-start-title">
       <h2 id="class-start-title">{words.title}</h2>
@@ -121,6 +128,9 @@ export function ClassStart(props: ClassStartProps) {
             {ready ? words.notReady : words.ready}
           </button>
           <p role="status">{held ? words.stopFirst : ready && words.waits}</p>
+          <button type="button" class="plain" onClick={putAside}>
+            {words.putAside}
+          </button>
         </>
       )}
     </section>

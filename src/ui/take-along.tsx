@@ -1,10 +1,11 @@
 // Taking a session along, in Walk through: one fold, and in it the track, what is there to read, and the link. What
 // each of them is made of comes through the port.
 import type { ComponentType } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { readPlannedTime } from "../track/calendar.ts";
 import { usualGap, type WaitKind } from "../track/track.ts";
+import { spokenIn } from "../units/language.ts";
 import { lateWords } from "./language.ts";
 import { MakeFiles } from "./take-files.tsx";
 import { TakeLink } from "./take-link.tsx";
@@ -21,11 +22,21 @@ export function takeAlongWith(ports: TakePorts): ComponentType<TakeProps> {
     const [waits, setWaits] = useState<WaitKind>("pass");
     const [gap, setGap] = useState<number | null>(usualGap);
     const [planned, setPlanned] = useState("");
+    const [isDevice, setIsDevice] = useState(false);
+    const language = spokenIn(worksheet.language);
+    useEffect(() => {
+      let shown = true;
+      void ports.deviceSpeaks(language).then((does) => shown && setIsDevice(does));
+      return () => {
+        shown = false;
+      };
+    }, [language]);
     const { take, walk } = lateWords.value;
     const at = readPlannedTime(planned);
     return (
       <div class="take">
         <p>{take.lead}</p>
+        {isDevice && <p>{take.notDevice}</p>}
         <h3>{take.track}</h3>
         <Waits waits={waits} gap={gap} choose={setWaits} type={setGap} />
         <p>{take.sizes}</p>

@@ -1,6 +1,7 @@
 // What taking a session along asks of the world, as a port: a file made beside the page, a link handed on.
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { FileWish } from "../track/files.ts";
+import type { Language } from "../units/language.ts";
 
 export interface Making {
   /** `too-long`: longer than such a file can be. Rejects where it cannot be made here, or was cancelled. */
@@ -15,6 +16,8 @@ export interface TakePorts {
     wish: FileWish,
     told: (done: number) => void,
   ) => Promise<Making>;
+  /** Whether a voice of the device speaks a language's runs, which no file can hold. */
+  readonly deviceSpeaks: (language: Language) => Promise<boolean>;
   readonly saveFile: (name: string, content: Blob) => void;
   readonly print: () => void;
   /** The page's own address, without what stands behind its #. */

@@ -1,4 +1,5 @@
-// All that is kept out to a file, and a file in: read, looked at, asked about, and only at the answer taken in.
+// All that is kept out to a file, and a file in: read, looked at, asked about, and only at the answer taken in. From
+// then on it can be taken back.
 import { type ReadonlySignal, signal } from "@preact/signals";
 import type { Count, Everything } from "../logbook/everything.ts";
 import type { Keeping } from "../logbook/keeping.ts";
@@ -16,8 +17,8 @@ export interface FilePorts {
   /** Offers a text to the person as a file. */
   readonly saveFile: (name: string, text: string) => void;
   readonly chooseFile: (accept: string) => Promise<File | null>;
-  /** A worksheet that came for Work out, where none had been kept. */
-  readonly useTexts: (texts: KeptTexts) => void;
+  /** A worksheet that came for Work out, where none had been kept; returns the way back to what stood there. */
+  readonly useTexts: (texts: KeptTexts) => () => void;
   /** ms since 1970. */
   readonly now: () => number;
 }
@@ -106,15 +107,18 @@ export function openFiles(ports: FilePorts, writeUp: WriteUp): Files {
         const why = taken.why;
         return writeUp.tell(() => (why === "no room" ? said().noRoom : said().refused));
       }
-      const sheets = taken.counts.find(({ shelf }) => shelf === "worksheets");
-      if (sheets !== undefined && sheets.adds > 0) {
-        const texts = content.kept
-          .find(({ kind }) => kind.shelf === "worksheets")
-          ?.entries.find(({ key }) => key === WORKSHEET)?.value;
-        if (isTexts(texts)) useTexts(texts);
-      }
+      const { before } = taken;
+      const texts = before.changed.find(
+        ({ kind, key }) => kind.shelf === "worksheets" && key === WORKSHEET,
+      )?.is;
+      const textsBack = isTexts(texts) ? useTexts(texts) : () => {};
       await writeUp.lookAgain();
-      writeUp.tell(() => said().taken);
+      writeUp.cameIn(async () => {
+        const back = await everything.takeBack(before);
+        if (back.kind === "not taken back") return { done: false, says: () => said().notTakenBack };
+        textsBack();
+        return { done: true, says: () => said().takenBack(back.stayed) };
+      });
     },
   };
 }

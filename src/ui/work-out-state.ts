@@ -66,6 +66,8 @@ export interface WorkOut extends PlaceProps {
   redo(): void;
   /** Several fields at once, as one step that undo takes back; `says` is told, if anything. */
   put(draft: Draft, says: Says | null): void;
+  /** What was put, taken back as if it had never come, and kept no more than before; not where it was changed since. */
+  takeBack(put: Draft, before: Draft): void;
   /** The time of day by the device's clock, seconds since midnight. */
   timeOfDay(): number;
   /** The voice of this worksheet from here on, as one step. */
@@ -214,6 +216,15 @@ export function makeWorkOut(start: Draft, welcome: Notice | null, ports: Ports):
       );
     },
     put,
+    takeBack(it, before) {
+      if (draft.value !== it) return;
+      settle();
+      callOffKeep?.();
+      callOffKeep = null;
+      draft.value = before;
+      past.value = past.value.slice(0, -1);
+      future.value = [];
+    },
     timeOfDay() {
       const at = new Date(ports.now());
       return at.getHours() * 3600 + at.getMinutes() * 60 + at.getSeconds();

@@ -1,5 +1,6 @@
 // Ports in, the kept runs out, and the acts a person can do to them. A note is kept as it is typed, a
-// pause after the last key; what is taken out can be brought back for as long as the place is open.
+// pause after the last key; what is taken out can be brought back for as long as the place is open, and what came in
+// with a file be taken back.
 // Past 200 lines because all that can be done to the runs is done to the one list of them.
 import { batch, computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { Picture } from "../logbook/picture.ts";
@@ -9,6 +10,7 @@ import { type Judgement, judgementOf, type RunRecord } from "../logbook/run-reco
 import type { TakenOut } from "../logbook/run-shelf.ts";
 import type { FoundRuns, RunStore, Written } from "../logbook/run-store.ts";
 import { lateWords } from "./language.ts";
+import { type Back, type Done, toldOf } from "./write-up-done.ts";
 import { matching, nothingWanted, type Wanted } from "./write-up-find.ts";
 import { titleOf } from "./write-up-model.ts";
 
@@ -18,11 +20,6 @@ export interface WriteUpPorts {
   /** Calls once, so many ms from now; returns the way to call it off. */
   readonly after: (ms: number, act: () => void) => () => void;
 }
-
-/** What was taken out, and can be put back. */
-type Gone =
-  | { readonly kind: "run"; readonly taken: TakenOut }
-  | { readonly kind: "picture"; readonly picture: Picture };
 
 export interface WriteUp {
   /** null until the store has answered. */
@@ -38,8 +35,8 @@ export interface WriteUp {
   readonly hidden: ReadonlySignal<number>;
   /** By run: whether what was said last is kept. Nothing while it waits to be. */
   readonly notes: ReadonlySignal<{ readonly [id: string]: Written | undefined }>;
-  /** Taken out since the place was opened, the last one last. */
-  readonly gone: ReadonlySignal<readonly Gone[]>;
+  /** What was done since the place was opened and can be undone, the last one last. */
+  readonly done: ReadonlySignal<readonly Done[]>;
   /** The run that was brought back last. */
   readonly returned: ReadonlySignal<string | null>;
   readonly notice: ReadonlySignal<string | null>;
@@ -54,6 +51,8 @@ export interface WriteUp {
   judge(id: string, judgement: Judgement): void;
   takeOut(id: string): Promise<void>;
   takeOutPicture(picture: Picture): Promise<void>;
+  /** A file was taken in. */
+  cameIn(back: Back): void;
   undo(): Promise<void>;
   tell(says: () => string): void;
   /** Runs that the browser would not keep. */
@@ -77,7 +76,7 @@ export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
   /** Those that have been read. */
   const records = signal<ReadonlyMap<string, RunRecord>>(new Map());
   const notes = signal<{ readonly [id: string]: Written | undefined }>({});
-  const gone = signal<readonly Gone[]>([]);
+  const done = signal<readonly Done[]>([]);
   const returned = signal<string | null>(null);
   const pictured = signal(0);
   /** In whatever words are in force when it is shown. */
@@ -148,12 +147,31 @@ export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
     });
   }
 
-  /** What is told of the last that is still gone. */
-  const toldOf = (last: Gone | undefined): (() => string) | null => {
-    if (last === undefined) return null;
-    if (last.kind === "picture") return () => lateWords.value.pictures.removed;
-    return () => lateWords.value.write.takenOut(titleOf(last.taken.run));
-  };
+  function does(next: Done): void {
+    done.value = [...done.value, next];
+    says.value = toldOf(next);
+  }
+
+  async function takeBack(back: Back): Promise<void> {
+    // What is typed is kept first, so that it counts as changed.
+    keepNow();
+    const came = await back();
+    if (came.done) await lookAnew();
+    batch(() => {
+      if (came.done) done.value = done.value.slice(0, -1);
+      says.value = came.says;
+      pictured.value += 1;
+    });
+  }
+
+  async function lookAnew(): Promise<void> {
+    records.value = new Map();
+    await lookAgain();
+  }
+
+  function keepNow(): void {
+    for (const id of [...waiting.keys()]) keep(id);
+  }
 
   return {
     found,
@@ -163,7 +181,7 @@ export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
     shown,
     hidden: computed(() => Math.max(0, matches.value.length - most.value)),
     notes,
-    gone,
+    done,
     returned,
     pictured,
     notice: computed(() => says.value?.() ?? null),
@@ -209,22 +227,28 @@ export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
           found.value = { ...now, lines: now.lines.filter((line) => line.id !== id) };
         // With what was typed last, which nothing kept yet.
         const whole: TakenOut = { ...taken, run: { ...taken.run, ...judgementOf(run) } };
-        gone.value = [...gone.value, { kind: "run", taken: whole }];
-        says.value = toldOf(gone.value.at(-1));
+        does({ kind: "run", taken: whole });
       });
       await readShown();
     },
     async takeOutPicture(picture) {
       const went = await pictures.remove(picture);
       batch(() => {
-        if (went) gone.value = [...gone.value, { kind: "picture", picture }];
-        says.value = went ? toldOf(gone.value.at(-1)) : () => lateWords.value.pictures.notRemoved;
+        if (went) does({ kind: "picture", picture });
+        else says.value = () => lateWords.value.pictures.notRemoved;
+        pictured.value += 1;
+      });
+    },
+    cameIn(back) {
+      batch(() => {
+        does({ kind: "file", back });
         pictured.value += 1;
       });
     },
     async undo() {
-      const last = gone.value.at(-1);
+      const last = done.value.at(-1);
       if (last === undefined) return;
+      if (last.kind === "file") return takeBack(last.back);
       const back =
         last.kind === "run" ? await store.putBack(last.taken) : await pictures.keep(last.picture);
       batch(() => {
@@ -233,8 +257,8 @@ export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
           says.value = () => lateWords.value.pictures.noRoom;
           return;
         }
-        gone.value = gone.value.slice(0, -1);
-        says.value = toldOf(gone.value.at(-1));
+        done.value = done.value.slice(0, -1);
+        says.value = toldOf(done.value.at(-1));
         pictured.value += 1;
         if (last.kind === "picture") return;
         const { run } = last.taken;
@@ -253,12 +277,7 @@ export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
       if (now === null) return [];
       return store.read(now.kind === "found" ? now.onlyHere : now.lines.map(({ id }) => id));
     },
-    async lookAgain() {
-      records.value = new Map();
-      await lookAgain();
-    },
-    keepNow() {
-      for (const id of [...waiting.keys()]) keep(id);
-    },
+    lookAgain: lookAnew,
+    keepNow,
   };
 }

@@ -80,20 +80,25 @@ function keepOnLeaving(keepNow: () => void): () => void {
 }
 
 /**
- * What came of the last act, and the way back from it, where the press that took something out goes on. It stays for
- * as long as there is a way back.
+ * What came of the last act, and the way back from it, where the press that did it goes on. It stays for as long as
+ * there is a way back.
  */
 function Notice({ writeUp }: { readonly writeUp: WriteUp }) {
-  const count = writeUp.gone.value.length;
+  const count = writeUp.done.value.length;
+  const said = useRef<HTMLParagraphElement>(null);
   const undo = useRef<HTMLButtonElement>(null);
   const before = useRef(count);
   useEffect(() => {
     if (count > before.current) undo.current?.focus();
+    // The button has gone from under the press.
+    else if (count < before.current && isFocusLost()) said.current?.focus();
     before.current = count;
   }, [count]);
   return (
     <div class="run-notice">
-      <p role="status">{writeUp.notice.value}</p>
+      <p ref={said} role="status" tabIndex={-1}>
+        {writeUp.notice.value}
+      </p>
       {count > 0 && (
         <button ref={undo} type="button" onClick={() => void writeUp.undo()}>
           {lateWords.value.write.undo}
@@ -102,6 +107,9 @@ function Notice({ writeUp }: { readonly writeUp: WriteUp }) {
     </div>
   );
 }
+
+const isFocusLost = (): boolean =>
+  document.activeElement === null || document.activeElement === document.body;
 
 interface RunsProps {
   readonly writeUp: WriteUp;

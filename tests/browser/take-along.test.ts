@@ -76,6 +76,9 @@ describe("A session taken along, in a real browser", () => {
       return { seconds: heard.duration, begins: first / 24_000 };
     }, file.toString("base64"));
     const wav = await madeInNode("wav");
+    const savedToo = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Make a WAV file" }).click();
+    expect(readFileSync(await (await savedToo).path()).equals(wav)).toBe(true);
     let first = 0;
     while (Math.abs(wav.readInt16LE(44 + 2 * first)) < 0.05 * 32_768) first += 1;
     expect(heard.begins).toBeCloseTo(first / 24_000, 2);

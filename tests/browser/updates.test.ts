@@ -2,7 +2,13 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { BrowserContext, Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
+import { planOf } from "../../src/plan/plan.ts";
+import { linkOf } from "../../src/plan/worksheet-link.ts";
+import { demos } from "../../src/ui/demo.ts";
+import { fields } from "../../src/ui/words/en/fields.ts";
 import { news } from "../../src/ui/words/en/keep.ts";
+import { brought, classStart } from "../../src/ui/words/en/take.ts";
+import { writeClockTime } from "../../src/units/clock-time.ts";
 import { captureSound } from "./capture.ts";
 import { openWorksheet, pressUpTo, shortWorksheet, timelineOf } from "./guided-run.ts";
 import { dist, type Served, serveDist } from "./serve.ts";
@@ -81,6 +87,9 @@ async function sounds(page: Page): Promise<void> {
 interface Heard {
   readonly heard: readonly { readonly samples: Float32Array }[];
 }
+
+/** How long it is to be developed, as it is written. */
+const planned = writeClockTime(planOf(demos.foghorn).developmentSeconds);
 
 describe("A newer version, in a real browser,", () => {
   const stage = setStage();
@@ -177,6 +186,21 @@ describe("A newer version, in a real browser,", () => {
     await page.getByRole("button", { name: "Leave the run" }).last().click();
     await page.getByRole("link", { name: /^Write up/ }).click();
     await page.getByRole("heading", { name: "Short strip" }).waitFor();
+
+    // Still without a network, a link is opened from elsewhere: asked about, taken, planned, its class waited for.
+    const starts = Math.ceil(Date.now() / 60_000) * 60_000 + 7_200_000;
+    const opened = await context.newPage();
+    await opened.goto(`${served.url}${linkOf(demos.foghorn, starts)}`);
+    await opened.getByRole("heading", { name: brought.title }).waitFor();
+    expect(await opened.getByLabel(fields.title.label).inputValue()).toBe("Short strip");
+    await opened.getByRole("button", { name: brought.use }).click();
+    expect(new URL(opened.url()).hash).toBe("#work-out");
+    await opened.getByText(planned).first().waitFor();
+    await opened.waitForTimeout(600);
+    await opened.reload();
+    await opened.getByRole("link", { name: /^Lights out/ }).click();
+    await opened.getByRole("button", { name: classStart.ready }).waitFor();
+    expect(await opened.getByText(planned).count()).toBeGreaterThan(0);
     await context.close();
   });
 });

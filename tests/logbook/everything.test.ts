@@ -2,15 +2,14 @@ import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { type Base, logbookBase, type OpenBase } from "../../src/logbook/base.ts";
+import { logbookBase, type OpenBase } from "../../src/logbook/base.ts";
 import { everything } from "../../src/logbook/everything.ts";
-import { type Content, readLogbookText, textOfLogbook } from "../../src/logbook/logbook-file.ts";
-import { keyOfPicture, type Picture } from "../../src/logbook/picture.ts";
+import { readLogbookText, textOfLogbook } from "../../src/logbook/logbook-file.ts";
+import type { Picture } from "../../src/logbook/picture.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { runStore } from "../../src/logbook/run-store.ts";
 import { settingsShelf } from "../../src/logbook/settings-shelf.ts";
-import type { KeptTexts } from "../../src/logbook/worksheet-store.ts";
-import { anyPicture, anyRuns, anySettings, anyTanks } from "./any-run.ts";
+import { anyAll, browser, contentOf, fileOf, inside, savedAt, storage } from "./browser-by-hand.ts";
 import { diesAt, fullAfter } from "./full-disk.ts";
 import { firstRun, judgedRun, olderRuns, olderTank } from "./older-versions.ts";
 
@@ -20,92 +19,8 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-const savedAt = Date.UTC(2026, 4, 1);
-
-/** A storage of a browser, in memory. */
-function storage(start: { readonly [name: string]: string } = {}) {
-  const kept = new Map(Object.entries(start));
-  const port: Storage = {
-    get length() {
-      return kept.size;
-    },
-    key: (i) => [...kept.keys()][i] ?? null,
-    getItem: (name) => kept.get(name) ?? null,
-    setItem: (name, text) => void kept.set(name, text),
-    removeItem: (name) => void kept.delete(name),
-    clear: () => kept.clear(),
-  };
-  return { kept, port };
-}
-
-interface All {
-  readonly runs?: readonly object[];
-  readonly pictures?: readonly Picture[];
-  readonly tanks?: readonly { readonly label: string }[];
-  readonly texts?: KeptTexts | null;
-  readonly settings?: { readonly [name: string]: string };
-}
-
-/** A browser of its own, in which so much is kept. */
-async function browser({ runs = [], pictures = [], tanks = [], texts = null, settings }: All = {}) {
-  vi.stubGlobal("indexedDB", new IDBFactory());
-  const { kept, port } = storage(settings);
-  const open = logbookBase();
-  const base = await open();
-  for (const run of runs) await base.put("runs", run, (run as RunRecord).id);
-  for (const picture of pictures) await base.put("pictures", picture, keyOfPicture(picture));
-  for (const tank of tanks) await base.put("tanks", tank, tank.label);
-  if (texts !== null) await base.put("worksheets", texts, "worksheet");
-  return {
-    open,
-    base,
-    kept,
-    all: everything(
-      open,
-      settingsShelf(() => port),
-    ),
-  };
-}
-
-/** All that stands in a base, bytes of images and all; not the lines, which are made of the runs. */
-async function inside(base: Base) {
-  const shelves = ["runs", "tanks", "worksheets"] as const;
-  const held = await Promise.all(
-    shelves.map(async (shelf) => {
-      const [keys, values] = await Promise.all([base.getAllKeys(shelf), base.getAll(shelf)]);
-      return keys.map((key, i) => [key, values[i]] as const);
-    }),
-  );
-  const pictures = (await base.getAll("pictures")) as Picture[];
-  const bytes = await Promise.all(
-    pictures.map(async ({ image, ...rest }) => ({
-      ...rest,
-      type: image.type,
-      bytes: [...new Uint8Array(await image.arrayBuffer())],
-    })),
-  );
-  return { held, bytes };
-}
-
-const fileOf = async (all: ReturnType<typeof everything>) =>
-  textOfLogbook(await all.all([]), savedAt);
-
-function contentOf(text: string): Content {
-  const read = readLogbookText(text);
-  if (read.kind !== "content") throw new Error(`refused: ${JSON.stringify(read)}`);
-  return read.content;
-}
-
 const acts = (counts: readonly { adds: number; replaces: number; skips: number }[] | null) =>
   counts?.map(({ adds, replaces, skips }) => [adds, replaces, skips]);
-
-const anyAll = fc.record({
-  runs: anyRuns,
-  pictures: fc.uniqueArray(anyPicture, { maxLength: 2, selector: ({ id }) => id }),
-  tanks: anyTanks,
-  texts: fc.option(fc.dictionary(fc.string(), fc.string(), { maxKeys: 3 })),
-  settings: anySettings,
-});
 
 describe("everything saved to a file and taken in by an empty browser", () => {
   test("is what it was, whatever was kept", async () => {
@@ -133,7 +48,7 @@ describe("everything saved to a file and taken in by an empty browser", () => {
         const content = contentOf(await fileOf(here.all));
         const looked = await here.all.look(content);
         for (const count of looked ?? []) expect([count.adds, count.replaces]).toEqual([0, 0]);
-        expect(await here.all.takeIn(content)).toEqual({ kind: "taken", counts: looked });
+        expect(await here.all.takeIn(content)).toMatchObject({ kind: "taken", counts: looked });
         expect(await inside(here.base)).toEqual(was);
       }),
       { numRuns: 10 },

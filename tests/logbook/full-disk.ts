@@ -32,3 +32,21 @@ export function diesAt(writes: number): void {
     return request;
   });
 }
+
+/** The same at the so-many-th change of any kind, things that are taken out as well. @returns how many there were. */
+export function abortsAt(changes: number): () => number {
+  let count = 0;
+  for (const act of ["put", "delete"] as const) {
+    const does = IDBObjectStore.prototype[act] as (...args: unknown[]) => unknown;
+    vi.spyOn(IDBObjectStore.prototype, act).mockImplementation(function (
+      this: IDBObjectStore,
+      ...args: unknown[]
+    ) {
+      count += 1;
+      const request = does.apply(this, args);
+      if (count === changes) this.transaction.abort();
+      return request as never;
+    });
+  }
+  return () => count;
+}

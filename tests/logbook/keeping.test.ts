@@ -1,3 +1,4 @@
+import "fake-indexeddb/auto";
 import { IDBFactory, IDBObjectStore } from "fake-indexeddb";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { browserKeeping } from "../../src/logbook/keeping.ts";

@@ -1,6 +1,6 @@
-// What each older version kept, written as that version wrote it: into a database a store, by idb-keyval. A version
+// What each older version kept, written as that version wrote it: into a database a store, of one shelf. A version
 // that changes what is kept adds what it kept here, and nothing here is changed again.
-import { createStore, promisifyRequest } from "idb-keyval";
+import { openDB } from "idb";
 import { demos } from "../../src/ui/demo.ts";
 
 const begunAt = Date.UTC(2026, 2, 12, 19, 42, 7);
@@ -58,14 +58,17 @@ export const olderTank = {
 
 export const olderTexts = { title: "Thursday", "developer.temperature": "69 °F" };
 
+/** As such a version opened it: without a number, which makes the first. */
+export const openOlder = (base: string) =>
+  openDB(base, undefined, { upgrade: (made) => void made.createObjectStore("kept") });
+
 async function write(base: string, entries: readonly (readonly [string, unknown])[]) {
-  const store = createStore(base, "kept");
-  await store("readwrite", async (shelf) => {
-    for (const [key, value] of entries) shelf.put(value, key);
-    await promisifyRequest(shelf.transaction);
-  });
+  const made = await openOlder(base);
+  const writing = made.transaction("kept", "readwrite");
+  for (const [key, value] of entries) void writing.store.put(value, key);
+  await writing.done;
   // A page that has gone holds no connection.
-  await store("readonly", async (shelf) => shelf.transaction.db.close());
+  made.close();
 }
 
 export async function asOlderVersionsDid(): Promise<void> {

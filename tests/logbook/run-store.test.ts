@@ -1,5 +1,5 @@
 import "fake-indexeddb/auto";
-import { IDBFactory } from "fake-indexeddb";
+import { IDBFactory, IDBObjectStore } from "fake-indexeddb";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { logbookBase } from "../../src/logbook/base.ts";
 import type { Picture } from "../../src/logbook/picture.ts";
@@ -163,6 +163,43 @@ describe("the kept runs", () => {
     await store.keep(friday);
     expect(await allOf(store)).toEqual({ ...found(at(friday)), unread: strange.length });
     expect(await base.get("runs", "strange 5")).toBe("a string");
+  });
+
+  test("are not read again where nothing has changed, and always where anything has, whoever did it", async () => {
+    const open = logbookBase();
+    const [store, elsewhere] = [runStore(open, () => now), runStore(logbookBase(), () => now)];
+    await store.keep(thursday);
+    const whole = vi.spyOn(IDBObjectStore.prototype, "getAll");
+    const lines = async () => {
+      whole.mockClear();
+      return (await store.lines()).lines.map(({ text }) => text.split("\n").at(-1));
+    };
+    expect(await lines()).toEqual([""]);
+    expect(await lines()).toEqual([""]);
+    expect(whole).not.toHaveBeenCalled();
+    await elsewhere.judge("thursday", { note: "thin" });
+    expect(await lines()).toEqual(["thin"]);
+    await elsewhere.keep(friday);
+    expect(await lines()).toEqual(["", "thin"]);
+    const taken = await elsewhere.takeOut("thursday");
+    expect(await lines()).toEqual([""]);
+    if (taken !== null) await elsewhere.putBack(taken);
+    expect(await lines()).toEqual(["", "thin"]);
+    expect(whole).toHaveBeenCalled();
+    expect(await lines()).toEqual(["", "thin"]);
+    expect(whole).not.toHaveBeenCalled();
+  });
+
+  test("of an older version, which notes no change, are read each time", async () => {
+    const open = logbookBase();
+    const store = runStore(open, () => now);
+    await store.keep(thursday);
+    await store.lines();
+    const base = await open();
+    await base.delete("notes", "lines were changed");
+    await store.lines();
+    await base.put("lines", { ...lineOf(thursday), text: "theirs" }, "thursday");
+    expect((await store.lines()).lines[0]?.text).toBe("theirs");
   });
 
   test("have their lines made anew where another version made them", async () => {

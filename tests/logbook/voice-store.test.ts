@@ -1,5 +1,6 @@
-import { IDBFactory, IDBObjectStore } from "fake-indexeddb";
-import { createStore, set } from "idb-keyval";
+import "fake-indexeddb/auto";
+import { IDBFactory, IDBObjectStore, IDBOpenDBRequest } from "fake-indexeddb";
+import { openDB } from "idb";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { voiceStore } from "../../src/logbook/voice-store.ts";
 
@@ -68,19 +69,39 @@ describe("A kept voice", () => {
   });
 
   test("passes over what another make has kept", async () => {
-    const raw = createStore("tankside-voice-en", "kept");
-    await set("a text", "a string", raw);
-    await set("another width", new Float32Array(3), raw);
-    await set("nothing", new Int16Array(0), raw);
-    await set(3, clip(1), raw);
+    const raw = await openDB("tankside-voice-en", 1, {
+      upgrade: (made) => void made.createObjectStore("kept"),
+    });
+    await raw.put("kept", "a string", "a text");
+    await raw.put("kept", new Float32Array(3), "another width");
+    await raw.put("kept", new Int16Array(0), "nothing");
+    await raw.put("kept", clip(1), 3);
     expect(await voiceStore().load("en")).toEqual(found({}));
+  });
+
+  test("of an older version is there as it was kept, in the database that it made", async () => {
+    const older = indexedDB.open("tankside-voice-en");
+    older.onupgradeneeded = () => older.result.createObjectStore("kept");
+    await new Promise((resolve) => {
+      older.onsuccess = resolve;
+    });
+    const writing = older.result.transaction("kept", "readwrite");
+    writing.objectStore("kept").put(clip(7), "Lights out.");
+    await new Promise((resolve) => {
+      writing.oncomplete = resolve;
+    });
+    older.result.close();
+    const store = voiceStore();
+    expect(await store.load("en")).toEqual(found({ "Lights out.": clip(7) }));
+    expect(await store.change("en", new Map([["b", clip(8)]]))).toBe(true);
+    expect(await voiceStore().load("en")).toEqual(found({ "Lights out.": clip(7), b: clip(8) }));
   });
 
   test("is refused where the browser has no store, or opens it never", async () => {
     vi.stubGlobal("indexedDB", undefined);
     expect(await voiceStore().load("en")).toEqual({ kind: "refused" });
     expect(await voiceStore().change("en", new Map([["a", clip(1)]]))).toBe(false);
-    vi.stubGlobal("indexedDB", { open: () => ({}) });
+    vi.stubGlobal("indexedDB", { open: () => new IDBOpenDBRequest() });
     expect(await voiceStore(20).load("en")).toEqual({ kind: "refused" });
     expect(await voiceStore(20).change("en", new Map([["a", clip(1)]]))).toBe(false);
   });

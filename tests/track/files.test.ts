@@ -5,8 +5,9 @@ import { encoderFile } from "../../src/tones/build-encoder.ts";
 import { sampleRate } from "../../src/tones/designs.ts";
 import { openMp3 } from "../../src/tones/lame.ts";
 import { encoderDelay, frameBytes, frameSamples, framesOf } from "../../src/tones/mp3.ts";
+import { pcmOf } from "../../src/tones/wav.ts";
 import { type FileWish, fileOf, type Session } from "../../src/track/files.ts";
-import { trackSamples } from "../../src/track/mix.ts";
+import { mix, trackSamples } from "../../src/track/mix.ts";
 import { trackOf } from "../../src/track/track.ts";
 import { gullrock } from "../plan/worksheets.ts";
 import { compiled, english, estimatedLengths } from "../timeline/scene.ts";
@@ -115,6 +116,15 @@ describe("An MP3 file", () => {
   });
 });
 
+test.each(["mp3", "wav", "vtt"] as const)(
+  "Of a file to be made it is known how many bytes it has: %s",
+  async (kind) => {
+    const file = await fileOf(session, { kind, gap: 10, waits: "stay" });
+    const lengths = Array.from(file?.pieces ?? [], ({ length }) => length);
+    expect(lengths.reduce((sum, length) => sum + length)).toBe(file?.bytes);
+  },
+);
+
 describe("A WAV file", () => {
   test("holds the track behind 44 bytes, then its name, its chapters and the same tag", async () => {
     const file = await made({ kind: "wav" });
@@ -131,6 +141,13 @@ describe("A WAV file", () => {
     for (const { title } of timeline.sections) expect(labels).toContain(`${title}\0`);
     const { frames } = readId3(chunks[5]?.content ?? new Uint8Array());
     expect(frames.filter(({ id }) => id === "CHAP")).toHaveLength(timeline.sections.length);
+  });
+
+  test("holds every sample that is mixed, what is silent and what is not", async () => {
+    const data = chunksOf(await made({ kind: "wav" }))[1]?.content ?? new Uint8Array();
+    const whole = Array.from(mix(track, await session.sources()), (piece) => pcmOf(piece));
+    expect(Buffer.concat(whole).equals(data)).toBe(true);
+    expect(data.some((byte) => byte !== 0)).toBe(true);
   });
 
   test("marks each wait as a loop where it is to be played over and over", async () => {

@@ -115,3 +115,12 @@ test("a page that slept over its minute begins nothing, and says that the time h
   expect(screen.getByText(words.passed, { exact: false })).toBeTruthy();
   expect(screen.queryByRole("button")).toBeNull();
 });
+
+test("put aside, it is over: nothing is waited for, and nothing begins", async () => {
+  const it = await waiting(60);
+  await press(words.ready);
+  await press(words.putAside);
+  expect(it.classAt.value).toBeNull();
+  await it.wait(61);
+  expect(it.begun()).toBe(0);
+});

@@ -35,6 +35,7 @@ function shown(more: Partial<TakePorts> = {}) {
         },
       };
     },
+    deviceSpeaks: async () => false,
     saveFile: (name) => void saved.push(name),
     print() {},
     address: () => "https://gullrock.example/tankside/",
@@ -136,6 +137,24 @@ describe("The track", () => {
   });
 });
 
+test("Where a voice of the device speaks the worksheet's language, it is told that none of it is in a file", async () => {
+  const asked: string[] = [];
+  const speaks = (does: boolean) =>
+    shown({
+      async deviceSpeaks(language) {
+        asked.push(language);
+        return does;
+      },
+    });
+  const { unmount } = speaks(false);
+  await act(async () => {});
+  expect(screen.queryByText(take.notDevice)).toBeNull();
+  unmount();
+  speaks(true);
+  expect(await screen.findByText(take.notDevice)).toBeTruthy();
+  expect(asked).toEqual(["en", "en"]);
+});
+
 test("An entry for a calendar wants its day and time first", async () => {
   const { wishes } = shown();
   await press(take.makes.ics);
@@ -209,6 +228,7 @@ describe("The link", () => {
       }));
     const ports: TakePorts = {
       make: () => Promise.reject(new Error("not asked for")),
+      deviceSpeaks: async () => false,
       saveFile() {},
       print() {},
       address: () => "https://gullrock.example/",

@@ -49,6 +49,32 @@ describe("undo", () => {
   });
 });
 
+describe("what was put and is taken back", () => {
+  test("leaves the page, its undo and what is kept as if it had never come", () => {
+    const { workOut, kept, pass } = begun();
+    workOut.type("title", "Mine");
+    pass(1000);
+    const before = workOut.draft.value;
+    const came = draftOf(demos.foghorn);
+    workOut.put(came, null);
+    workOut.takeBack(came, before);
+    pass(1000);
+    expect(workOut.draft.value).toBe(before);
+    expect(workOut.canUndo.value).toBe(false);
+    expect(kept.map(({ title }) => title)).toEqual(["Mine"]);
+  });
+
+  test("stays where it was changed since", () => {
+    const { workOut } = begun();
+    const came = draftOf(demos.foghorn);
+    workOut.put(came, null);
+    workOut.type("title", "Changed");
+    workOut.takeBack(came, demo);
+    expect(workOut.draft.value.title).toBe("Changed");
+    expect(workOut.canUndo.value).toBe(true);
+  });
+});
+
 describe("a file", () => {
   test("that is good takes the page, and undo brings the last worksheet back", () => {
     const { workOut } = begun();

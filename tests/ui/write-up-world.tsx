@@ -48,7 +48,9 @@ export interface Says {
   readonly removing?: boolean;
   readonly picturing?: Written;
   readonly looked?: Awaited<ReturnType<Everything["look"]>>;
-  readonly taken?: TakenIn;
+  readonly taken?: Extract<TakenIn, { kind: "not taken" }>;
+  /** How many things stay of a file that is taken back; null: the browser would not. */
+  readonly stays?: number | null;
   readonly room?: number | null;
   readonly file?: File | null;
   readonly dictation?: Dictation | null;
@@ -80,7 +82,19 @@ export function writeUpWorld(says: Says = {}) {
       told.push("take in");
       const came = content.kept[0]?.entries.map(({ value }) => value as RunRecord) ?? [];
       runs = [...runs, ...came];
-      return says.taken ?? { kind: "taken", counts: says.looked ?? [] };
+      if (says.taken !== undefined) return says.taken;
+      const changed = content.kept.flatMap(({ kind, entries }) =>
+        entries.map(({ key, value }) => ({ kind, key, was: undefined, is: value })),
+      );
+      const before = { changed, settings: {}, settingsLeft: undefined };
+      return { kind: "taken", counts: says.looked ?? [], before };
+    },
+    async takeBack({ changed }) {
+      told.push("take back");
+      const { stays = 0 } = says;
+      if (stays === null) return { kind: "not taken back" };
+      runs = runs.filter(({ id }) => !changed.some(({ key }) => key === id));
+      return { kind: "taken back", stayed: stays };
     },
     async finish() {},
   };
@@ -99,7 +113,10 @@ export function writeUpWorld(says: Says = {}) {
       Shelf: () => <p>the bottles</p>,
       now: () => begunAt,
       useWorksheet: (worksheet: Worksheet) => void again.push(worksheet),
-      useTexts: (it: KeptTexts) => void texts.push(it),
+      useTexts(it: KeptTexts) {
+        texts.push(it);
+        return () => void texts.pop();
+      },
       dictation: says.dictation ?? null,
       scale: async (file: Blob) =>
         file.type.startsWith("image/") ? { image: file, width: 1600, height: 1200 } : null,

@@ -640,4 +640,55 @@ describe("a file taken in", () => {
       cleanup();
     }
   });
+
+  test("can be undone whole, with the worksheet that came, and the focus goes along", async () => {
+    const it = world(whole);
+    await shown(it);
+    await press(fileWords.choose);
+    await press(fileWords.take);
+    expect(document.activeElement).toBe(screen.getByRole("button", { name: writeWords.undo }));
+    await press(writeWords.undo);
+    expect(it.told.at(-1)).toBe("take back");
+    expect(it.texts).toEqual([]);
+    expect(titles()).toEqual(["Gullrock Light, Thursday evening", "Night exercise"]);
+    const said = screen.getByText(fileWords.takenBack(0));
+    expect(document.activeElement).toBe(said);
+    expect(screen.queryByRole("button", { name: writeWords.undo })).toBeNull();
+  });
+
+  test("is undone in turn with what was done before and after it, what is typed kept first", async () => {
+    const it = world({ ...whole, stays: 2 });
+    await shown(it);
+    await press(/^Take out \(Night exercise/);
+    await press(fileWords.choose);
+    await press(fileWords.take);
+    const older = screen.getAllByRole("button", { name: /^Take out \(Gullrock/ }).at(-1);
+    await act(async () => {
+      fireEvent.click(older as HTMLElement);
+      await answered();
+    });
+    expect(it.told.at(-1)).toBe("remove gullrock");
+    await press(writeWords.undo);
+    expect(screen.getByText(fileWords.taken)).toBeTruthy();
+    const [note] = screen.getAllByLabelText(writeWords.note);
+    await act(async () => {
+      fireEvent.input(note as HTMLElement, { target: { value: "typed" } });
+    });
+    await press(writeWords.undo);
+    expect(it.told.slice(-2)).toEqual(["note other “typed”", "take back"]);
+    expect(screen.getByText(fileWords.takenBack(2))).toBeTruthy();
+    await press(writeWords.undo);
+    expect(titles()).toEqual(["Gullrock Light, Thursday evening", "Night exercise"]);
+  });
+
+  test("that the browser would not take back says so, and it can be asked again", async () => {
+    const it = world({ ...whole, stays: null });
+    await shown(it);
+    await press(fileWords.choose);
+    await press(fileWords.take);
+    await press(writeWords.undo);
+    expect(screen.getByText(fileWords.notTakenBack)).toBeTruthy();
+    expect(it.texts).toHaveLength(1);
+    expect(screen.getByRole("button", { name: writeWords.undo })).toBeTruthy();
+  });
 });

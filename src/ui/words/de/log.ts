@@ -130,6 +130,13 @@ export const everything = {
   take: "Übernehmen",
   leave: "Nicht übernehmen",
   taken: "Es ist übernommen. Die Einstellungen des Geräts gelten vom nächsten Besuch an.",
+  takenBack: (stayed: number) =>
+    stayed === 0
+      ? "Das ist rückgängig gemacht: alles ist, wie es vor der Datei war."
+      : stayed === 1
+        ? "Das ist rückgängig gemacht, bis auf einen Eintrag, der seither geändert wurde."
+        : `Das ist rückgängig gemacht, bis auf ${stayed} Einträge, die seither geändert wurden.`,
+  notTakenBack: "Dieser Browser hat es nicht rückgängig gemacht. Es bleibt alles, wie es ist.",
   noRoom: "In diesem Browser ist kein Platz dafür. Es bleibt alles, wie es ist.",
   refused: "Dieser Browser hat es nicht übernommen. Es bleibt alles, wie es ist.",
 };

@@ -3,6 +3,8 @@
 export const take = {
   title: "Zum Mitnehmen",
   lead: "Der ganze Durchgang als Dateien: zum Anhören auf jedem Abspieler, zum Lesen, zum Weitergeben. Sie entstehen auf diesem Gerät, und nichts wird gesendet. Es spricht die mitgelieferte Stimme, oder die eigene, wo sie aufgenommen ist.",
+  notDevice:
+    "Die hier gewählte Stimme des Geräts lässt sich nicht in eine Datei bringen: dort spricht die mitgelieferte an ihrer Stelle.",
   track: "Die Tonspur",
   waits: "Wo gedrückt würde",
   /** Each with what a plain player makes of it. */
@@ -74,6 +76,7 @@ export const classStart = {
   left: (clock: string) => `noch ${clock}`,
   ready: "Ich bin bereit",
   notReady: "Doch nicht bereit",
+  putAside: "Nicht auf den Kurs warten",
   waits: "Der erste Schritt beginnt von selbst. Diese Seite offen und im Blick lassen.",
   clocks:
     "Die Uhren von Telefonen gehen verschieden, gewöhnlich um bis zu ein, zwei Sekunden: Es gilt die des eigenen.",

@@ -127,6 +127,13 @@ export const everything = {
   take: "Take it in",
   leave: "Leave it",
   taken: "It is taken in. The choices of this device hold from the next visit on.",
+  takenBack: (stayed: number) =>
+    stayed === 0
+      ? "It is taken back: all is as it was before the file."
+      : stayed === 1
+        ? "It is taken back, but for one thing that has been changed since."
+        : `It is taken back, but for ${stayed} things that have been changed since.`,
+  notTakenBack: "This browser would not take it back. Nothing is changed.",
   noRoom: "There is no room for it in this browser. Nothing is changed.",
   refused: "This browser would not take it in. Nothing is changed.",
 };

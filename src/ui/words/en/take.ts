@@ -3,6 +3,8 @@
 export const take = {
   title: "Take it with you",
   lead: "The whole session as files: to hear on any player, to read, to hand on. They are made on this device, and nothing is sent. The bundled voice speaks, or your own where you have recorded it.",
+  notDevice:
+    "The voice of this device, which is chosen here, cannot be put in a file: the bundled one speaks there in its place.",
   track: "The track",
   waits: "Where a press would be",
   /** Each with what a plain player makes of it. */
@@ -72,6 +74,7 @@ export const classStart = {
   left: (clock: string) => `${clock} to go`,
   ready: "I am ready",
   notReady: "Not ready after all",
+  putAside: "Do not wait for the class",
   waits: "The first step begins by itself. Leave this page open and in sight.",
   clocks:
     "Clocks of phones differ, commonly by up to a second or two: what counts is each phone’s own.",

@@ -127,6 +127,13 @@ export const everything = {
   take: "Incorporarlo",
   leave: "Dejarlo",
   taken: "Está incorporado. Los ajustes del aparato valen desde la próxima visita.",
+  takenBack: (stayed: number) =>
+    stayed === 0
+      ? "Deshecho: todo está como antes del archivo."
+      : stayed === 1
+        ? "Deshecho, salvo una cosa que ha cambiado desde entonces."
+        : `Deshecho, salvo ${stayed} cosas que han cambiado desde entonces.`,
+  notTakenBack: "Este navegador no lo ha deshecho. No ha cambiado nada.",
   noRoom: "No hay sitio para ello en este navegador. No ha cambiado nada.",
   refused: "Este navegador no lo ha incorporado. No ha cambiado nada.",
 };

@@ -3,6 +3,8 @@
 export const take = {
   title: "Para llevar",
   lead: "Toda la sesión en archivos: para oírla en cualquier reproductor, para leerla, para pasarla a otros. Se hacen en este dispositivo y no se envía nada. Habla la voz incluida, o la tuya si la has grabado.",
+  notDevice:
+    "La voz de este dispositivo, que está elegida aquí, no se puede poner en un archivo: allí habla en su lugar la incluida.",
   track: "La pista",
   waits: "Donde habría que pulsar",
   /** Each with what a plain player makes of it. */
@@ -73,6 +75,7 @@ export const classStart = {
   left: (clock: string) => `faltan ${clock}`,
   ready: "Todo listo",
   notReady: "Todavía no",
+  putAside: "No esperar a la clase",
   waits: "El primer paso empieza solo. Deja esta página abierta y a la vista.",
   clocks:
     "Los relojes de los teléfonos difieren, por lo común hasta en uno o dos segundos: cuenta el de cada uno.",

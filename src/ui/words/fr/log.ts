@@ -128,6 +128,13 @@ export const everything = {
   take: "Le reprendre",
   leave: "Le laisser",
   taken: "C’est repris. Les réglages de l’appareil valent à partir de la prochaine visite.",
+  takenBack: (stayed: number) =>
+    stayed === 0
+      ? "C’est annulé : tout est comme avant le fichier."
+      : stayed === 1
+        ? "C’est annulé, sauf un élément qui a changé depuis."
+        : `C’est annulé, sauf ${stayed} éléments qui ont changé depuis.`,
+  notTakenBack: "Ce navigateur n’a pas pu l’annuler. Rien n’a changé.",
   noRoom: "Il n’y a pas de place pour cela dans ce navigateur. Rien n’a changé.",
   refused: "Ce navigateur n’a pas pu le reprendre. Rien n’a changé.",
 };

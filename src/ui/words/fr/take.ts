@@ -3,6 +3,8 @@
 export const take = {
   title: "À emporter",
   lead: "Toute la séance en fichiers : à écouter sur n’importe quel lecteur, à lire, à transmettre. Ils sont faits sur cet appareil et rien n’est envoyé. C’est la voix fournie qui parle, ou la vôtre là où vous l’avez enregistrée.",
+  notDevice:
+    "La voix de cet appareil, choisie ici, ne peut pas être mise dans un fichier : la voix fournie y parle à sa place.",
   track: "La piste",
   waits: "Là où il faudrait appuyer",
   /** Each with what a plain player makes of it. */
@@ -74,6 +76,7 @@ export const classStart = {
   left: (clock: string) => `encore ${clock}`,
   ready: "Tout est prêt",
   notReady: "Finalement non",
+  putAside: "Ne pas attendre le cours",
   waits: "La première étape commence seule. Laissez cette page ouverte et en vue.",
   clocks:
     "Les horloges des téléphones diffèrent, couramment d’une ou deux secondes au plus : celle de chacun fait foi.",

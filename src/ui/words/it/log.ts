@@ -126,6 +126,13 @@ export const everything = {
   take: "Prendilo",
   leave: "Lascialo",
   taken: "È preso. Le scelte del dispositivo valgono dalla prossima visita.",
+  takenBack: (stayed: number) =>
+    stayed === 0
+      ? "Annullato: tutto è come prima del file."
+      : stayed === 1
+        ? "Annullato, tranne una cosa che nel frattempo è cambiata."
+        : `Annullato, tranne ${stayed} cose che nel frattempo sono cambiate.`,
+  notTakenBack: "Questo browser non è riuscito ad annullarlo. Non è cambiato niente.",
   noRoom: "In questo browser non c’è posto. Non è cambiato niente.",
   refused: "Questo browser non è riuscito a prenderlo. Non è cambiato niente.",
 };

@@ -3,6 +3,8 @@
 export const take = {
   title: "Da portare con sé",
   lead: "Tutta la sessione in file: da ascoltare su qualsiasi lettore, da leggere, da passare ad altri. Si fanno su questo dispositivo e non si invia nulla. Parla la voce inclusa, o la tua dove l’hai registrata.",
+  notDevice:
+    "La voce di questo dispositivo, scelta qui, non si può mettere in un file: lì parla al suo posto quella inclusa.",
   track: "La traccia",
   waits: "Dove si dovrebbe premere",
   /** Each with what a plain player makes of it. */
@@ -73,6 +75,7 @@ export const classStart = {
   left: (clock: string) => `mancano ${clock}`,
   ready: "Tutto pronto",
   notReady: "Non ancora",
+  putAside: "Non aspettare la classe",
   waits: "Il primo passo comincia da solo. Lascia questa pagina aperta e in vista.",
   clocks:
     "Gli orologi dei telefoni differiscono, di solito fino a uno o due secondi: vale quello di ciascuno.",

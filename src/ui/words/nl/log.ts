@@ -129,6 +129,13 @@ export const everything = {
   take: "Overnemen",
   leave: "Laten",
   taken: "Het is overgenomen. De keuzes van het apparaat gelden vanaf het volgende bezoek.",
+  takenBack: (stayed: number) =>
+    stayed === 0
+      ? "Ongedaan gemaakt: alles is zoals vóór het bestand."
+      : stayed === 1
+        ? "Ongedaan gemaakt, op één ding na dat sindsdien is veranderd."
+        : `Ongedaan gemaakt, op ${stayed} dingen na die sindsdien zijn veranderd.`,
+  notTakenBack: "Deze browser kon het niet ongedaan maken. Er is niets veranderd.",
   noRoom: "Er is in deze browser geen plaats voor. Er is niets veranderd.",
   refused: "Deze browser kon het niet overnemen. Er is niets veranderd.",
 };

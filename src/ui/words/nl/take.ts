@@ -3,6 +3,8 @@
 export const take = {
   title: "Om mee te nemen",
   lead: "De hele sessie als bestanden: om op elke speler te horen, om te lezen, om door te geven. Ze worden op dit apparaat gemaakt en er wordt niets verzonden. De meegeleverde stem spreekt, of je eigen stem waar je die hebt opgenomen.",
+  notDevice:
+    "De stem van dit apparaat, die hier is gekozen, kan niet in een bestand: daar spreekt de meegeleverde stem in haar plaats.",
   track: "De opname",
   waits: "Waar gedrukt zou worden",
   /** Each with what a plain player makes of it. */
@@ -74,6 +76,7 @@ export const classStart = {
   left: (clock: string) => `nog ${clock}`,
   ready: "Ik ben klaar",
   notReady: "Toch niet klaar",
+  putAside: "Niet op de klas wachten",
   waits: "De eerste stap begint vanzelf. Laat deze pagina open en in zicht.",
   clocks:
     "Klokken van telefoons verschillen, gewoonlijk tot een of twee seconden: die van de eigen telefoon telt.",

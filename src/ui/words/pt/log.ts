@@ -126,6 +126,13 @@ export const everything = {
   take: "Trazê-lo",
   leave: "Deixá-lo",
   taken: "Já cá está. As escolhas do aparelho valem a partir da próxima visita.",
+  takenBack: (stayed: number) =>
+    stayed === 0
+      ? "Anulado: está tudo como antes do ficheiro."
+      : stayed === 1
+        ? "Anulado, exceto uma coisa que entretanto mudou."
+        : `Anulado, exceto ${stayed} coisas que entretanto mudaram.`,
+  notTakenBack: "Este navegador não o anulou. Nada mudou.",
   noRoom: "Não há lugar para isso neste navegador. Nada mudou.",
   refused: "Este navegador não o aceitou. Nada mudou.",
 };

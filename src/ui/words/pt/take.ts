@@ -3,6 +3,8 @@
 export const take = {
   title: "Para levar",
   lead: "Toda a sessão em ficheiros: para ouvir em qualquer leitor, para ler, para passar a outros. São feitos neste dispositivo e nada é enviado. Fala a voz incluída, ou a sua onde a tiver gravado.",
+  notDevice:
+    "A voz deste dispositivo, escolhida aqui, não se pode pôr num ficheiro: aí fala a incluída em seu lugar.",
   track: "A faixa",
   waits: "Onde se teria de pressionar",
   /** Each with what a plain player makes of it. */
@@ -72,6 +74,7 @@ export const classStart = {
   left: (clock: string) => `faltam ${clock}`,
   ready: "Tudo pronto",
   notReady: "Afinal não",
+  putAside: "Não esperar pela turma",
   waits: "O primeiro passo começa sozinho. Deixe esta página aberta e à vista.",
   clocks: "Os relógios dos telefones diferem, em geral até um ou dois segundos: vale o de cada um.",
   passed: "Essa hora já passou. Comece como de costume.",
