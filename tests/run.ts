@@ -111,7 +111,7 @@ counts.push(
     "--exclude",
     "tests/browser/hidden.test.ts",
     "--testNamePattern=^(?!.*newcomer)",
-    "--maxWorkers=3",
+    "--maxWorkers=4",
     patience,
   ),
   await hidden(),
