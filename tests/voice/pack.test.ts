@@ -138,7 +138,7 @@ test("A pack decodes a phrase to the same samples whatever was decoded before it
   expect(backwards.decode(first)).toBe(backwards.decode(first));
 });
 
-test("A decoder gives the same samples for the ten thousandth clip as for the first", async () => {
+test("A decoder gives the same samples for the three thousandth clip as for the first", async () => {
   const { index, bytes } = builtPack("en");
   const places = Object.values(index.phrases).toSorted((a, b) => a.bytes - b.bytes);
   const packetsOf = ({ from, bytes: size }: (typeof places)[number]) =>
@@ -147,7 +147,7 @@ test("A decoder gives the same samples for the ten thousandth clip as for the fi
   const longest = places.slice(-1).flatMap(packetsOf);
   const decode = await openDecoder();
   const first = decode(longest).slice();
-  for (let clip = 0; clip < 10_000; clip += 1) decode(short[clip % short.length] ?? []);
+  for (let clip = 0; clip < 3000; clip += 1) decode(short[clip % short.length] ?? []);
   expect(Buffer.compare(bytesOf(decode(longest)), bytesOf(first))).toBe(0);
 });
 
