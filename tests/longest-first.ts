@@ -6,13 +6,15 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 const long = [
   "run",
   "recovery",
-  "whole-session",
   "everyone",
+  "whole-session",
   "pocket",
-  "gaps",
-  "own-voice",
-  "page",
   "rehearsal",
+  "gaps",
+  "page",
+  "updates",
+  "own-voice",
+  "dark",
 ].map((name) => `tests/browser/${name}.test.ts`);
 
 const place = ({ moduleId }: TestSpecification): number => {

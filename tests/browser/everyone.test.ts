@@ -64,7 +64,7 @@ describe("Whoever uses it, in every screen and state", () => {
   });
 
   test("axe finds nothing, text stands 7 to 1 or better, nothing is cut off or out of reach at four times its size, and a run's targets are 88 px", {
-    timeout: 240_000,
+    timeout: 480_000,
   }, async () => {
     const context = await stage.browser.newContext({
       ...withoutWorker,
