@@ -6,15 +6,13 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 const long = [
   "run",
   "recovery",
-  "everyone",
   "whole-session",
+  "everyone",
   "pocket",
-  "rehearsal",
   "gaps",
-  "page",
-  "updates",
   "own-voice",
-  "dark",
+  "page",
+  "rehearsal",
 ].map((name) => `tests/browser/${name}.test.ts`);
 
 const place = ({ moduleId }: TestSpecification): number => {

@@ -25,7 +25,7 @@ const worksheet = JSON.stringify({
   },
 });
 /** Of each of two runs; `DEATHS=10 npm test` kills twenty browsers, for those who have the time. */
-const deaths = Number(process.env.DEATHS ?? 4);
+const deaths = Number(process.env.DEATHS ?? 3);
 
 describe("A run whose browser is killed without warning", () => {
   // Two at once, each of another run; a seed each, so that one that fails can be run again.

@@ -47,7 +47,8 @@ async function hurried(page: Page): Promise<void> {
 
 /** Every step of a run, each press a minute after the last, until nothing is left but to write it up. */
 async function pressThrough(page: Page, key: string, seen: (at: string) => Promise<void>) {
-  for (let press = 0; press < 60; press += 1) {
+  // A busy machine takes some of them for a second press, which only asks where the run stands.
+  for (let press = 0; press < 150; press += 1) {
     if ((await page.locator(".guided-over").count()) > 0) return;
     const timed = (await page.locator(".guided-timed").count()) > 0;
     await putForward(page, timed ? 240 : 20);
@@ -63,7 +64,7 @@ const isIn = (page: Page, place: string) =>
 describe("A whole session, from the first start to the film that hangs", () => {
   const stage = setStage();
 
-  test.concurrent("is led by one key alone", { timeout: 240_000 }, async () => {
+  test.concurrent("is led by one key alone", { timeout: 300_000 }, async () => {
     const context = await stage.browser.newContext(withoutWorker);
     const page = await context.newPage();
     await hurried(page);
@@ -101,7 +102,7 @@ describe("A whole session, from the first start to the film that hangs", () => {
   });
 
   test.concurrent("is led by a keyboard, and heard by a screen reader from end to end", {
-    timeout: 240_000,
+    timeout: 300_000,
   }, async () => {
     const context = await stage.browser.newContext(withoutWorker);
     const page = await context.newPage();
@@ -119,8 +120,8 @@ describe("A whole session, from the first start to the film that hangs", () => {
         await reader.clearSpokenPhraseLog();
         return said;
       });
-    const chapter = async (title: string) => {
-      heard.push(`# ${title}`, ...(await log()), "");
+    const chapter = async (title: string, isTold = (_line: string) => true) => {
+      heard.push(`# ${title}`, ...(await log()).filter(isTold), "");
     };
     const nameOf = () => page.evaluate(() => document.activeElement?.textContent ?? "");
     const tabTo = async (name: RegExp, key = "Tab") => {
@@ -151,7 +152,8 @@ describe("A whole session, from the first start to the film that hangs", () => {
     await tabTo(/^Begin/);
     await page.keyboard.press("Enter");
     await page.locator(".guided").waitFor();
-    await chapter("Before the run");
+    // What the run says is heard a moment sooner or later.
+    await chapter("Before the run", (line) => !line.startsWith("polite: "));
     await pressThrough(page, "x", async () => {});
     await page.locator(".guided-over").waitFor();
     // The clocks were put forward in it, so what was heard of it says little; tests/ui/heard-run.txt says it all.

@@ -79,9 +79,11 @@ describe("Write up in a real browser", () => {
     await page.getByLabel(pictures.add).first().setInputFiles(files);
     await page.getByLabel(pictures.alt).fill("A bar");
     await page.keyboard.press("Tab");
+    // Shown by its name once that is kept.
+    const image = page.getByRole("img", { name: "A bar" });
+    await image.waitFor();
     await page.reload();
     await page.getByText(pictures.name(1)).click();
-    const image = page.getByRole("img", { name: "A bar" });
     await image.waitFor();
     const size = await image.evaluate((it) => {
       const { naturalWidth, naturalHeight } = it as HTMLImageElement;
