@@ -6,13 +6,18 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 const long = [
   "run",
   "recovery",
-  "whole-session",
   "everyone",
+  "whole-session",
   "pocket",
   "gaps",
-  "own-voice",
   "page",
+  "updates",
   "rehearsal",
+  "dark",
+  "own-voice",
+  "bench",
+  "knocks",
+  "write-up",
 ].map((name) => `tests/browser/${name}.test.ts`);
 
 const place = ({ moduleId }: TestSpecification): number => {
