@@ -63,9 +63,10 @@ export function browserAudio(): BrowserAudio {
   }
 
   async function readFirst(): Promise<void> {
-    for (let reading = 0; reading < FIRST.readings; reading += 1) {
-      read();
+    read();
+    for (let reading = 1; reading < FIRST.readings; reading += 1) {
       await pause(FIRST.apart);
+      read();
     }
   }
 
@@ -82,7 +83,7 @@ export function browserAudio(): BrowserAudio {
   return {
     async awake() {
       // Some browsers keep the promise waiting for as long as they do not let it sound.
-      await Promise.race([inUse().resume(), new Promise((resolve) => setTimeout(resolve, 1000))]);
+      await Promise.race([inUse().resume(), pause(1000)]);
       await untilItSounds(inUse());
       if (known.pairing.length === 0) await readFirst();
       return inUse();

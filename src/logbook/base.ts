@@ -39,7 +39,8 @@ export const BASE = "tankside";
  * in kinds.ts; what stands here already is never changed.
  */
 const added: readonly (readonly Shelf[])[] = [
-  ["runs", "lines", "pictures", "tanks", "worksheets", "notes", "bottles", "rooms"],
+  ["runs", "lines", "pictures", "tanks", "worksheets", "notes"],
+  ["bottles", "rooms"],
 ];
 
 /** Before there was one, each store had a database of its own, with one shelf. */
@@ -47,6 +48,8 @@ const older: readonly { readonly name: string; readonly shelf: Shelf }[] = [
   { name: "tankside-runs", shelf: "runs" },
   { name: "tankside-tanks", shelf: "tanks" },
   { name: "tankside-worksheet", shelf: "worksheets" },
+  { name: "tankside-bottles", shelf: "bottles" },
+  { name: "tankside-room", shelf: "rooms" },
 ];
 const OLDER_SHELF = "kept";
 /** Noted of each, so that one more joins at any time. */

@@ -82,8 +82,8 @@ function isMade(index: string, bytes: string, made: string): boolean {
 
 /** By phrase, what is spoken for it: of those that differ by a capital alone, one. */
 function spokenAs(phrases: readonly string[]): ReadonlyMap<string, string> {
-  const first = new Map(phrases.map((text) => [text.toLowerCase(), text]));
-  return new Map(phrases.map((text) => [text, first.get(text.toLowerCase()) ?? text]));
+  const one = new Map(phrases.map((text) => [text.toLowerCase(), text]));
+  return new Map(phrases.map((text) => [text, one.get(text.toLowerCase()) ?? text]));
 }
 
 /** Phrases to be spoken by a worker. */
@@ -144,9 +144,10 @@ function handingOut(batches: readonly Batch[]): (last: Batch | null) => Batch | 
   let left = batches;
   const leftOf = (language: Language) => left.filter((each) => each.language === language).length;
   return (last) => {
-    const more = left.find(({ language }) => language === last?.language);
-    const most = left.toSorted((a, b) => leftOf(b.language) - leftOf(a.language))[0];
-    const next = more ?? most ?? null;
+    const next =
+      left.find(({ language }) => language === last?.language) ??
+      left.toSorted((a, b) => leftOf(b.language) - leftOf(a.language))[0] ??
+      null;
     left = left.filter((each) => each !== next);
     return next;
   };

@@ -92,7 +92,7 @@ export function expectInPlace(
     const tone = kit.samples(cue.sounds[0] as Parameters<typeof kit.samples>[0]);
     // A page that has only come back has much to do besides looking whether sound stood still.
     const off = allowed(captured, at, 3);
-    const onset = steadyOnset(captured, tone, at, 3, 0.1 + off);
+    const onset = steadyOnset(captured, tone, at, 0.1 + off);
     expect(onset?.likeness, `${cue.sounds[0]} at ${cue.at}`).toBeGreaterThan(0.7);
     // Two lives of a page share the wall clock alone, which counts whole milliseconds.
     expect(Math.abs((onset?.at ?? 0) - at)).toBeLessThan(0.05 + off);

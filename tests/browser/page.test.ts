@@ -8,7 +8,7 @@ import { captureSound, heardBy } from "./capture.ts";
 import { beganAt, openPage, openWorksheet, shortWorksheet } from "./guided-run.ts";
 import { serveDist } from "./serve.ts";
 import { setStage, withoutWorker } from "./stage.ts";
-import { allowed, steadyOnset } from "./steady.ts";
+import { allowed, searched, steadyOnset } from "./steady.ts";
 
 /** Names of everything that can be reached by Tab from the top of the page, until it comes round. */
 async function tabStops(page: Page): Promise<readonly string[]> {
@@ -55,7 +55,7 @@ describe("The page in a real browser", () => {
     for (const name of ["pour-in", "agitate", "back", "over"] as const) {
       const at = began + expected[name];
       // Placed three seconds ahead, by a look that comes once a second.
-      const onset = steadyOnset(captured, kit.samples(name), at, 4);
+      const onset = steadyOnset(captured, kit.samples(name), at, searched(captured, at, 4));
       expect(onset?.likeness, name).toBeGreaterThan(0.8);
       expect(Math.abs((onset?.at ?? 0) - at), name).toBeLessThan(allowed(captured, at, 4));
     }

@@ -94,7 +94,7 @@ async function expectTold(lives: readonly HeardInLife[]): Promise<void> {
       return gone.some(
         (clip) =>
           seconds > clip.length / sampleRate &&
-          (steadyOnset(captured, clip, steady, 2, 0.05)?.likeness ?? 0) > 0.7,
+          (steadyOnset(captured, clip, steady, 0.05)?.likeness ?? 0) > 0.7,
       );
     });
   });

@@ -16,7 +16,7 @@ import {
   timelineOf,
 } from "./guided-run.ts";
 import { setStage } from "./stage.ts";
-import { allowed, audioOf, steadyOnset } from "./steady.ts";
+import { allowed, audioOf, searched, steadyOnset } from "./steady.ts";
 
 describe("A run in a real browser", () => {
   const stage = setStage();
@@ -99,7 +99,8 @@ function expectWords(
       const clip = pack.decode(phrase);
       // A sentence is not mended once it is begun.
       const since = 2 + at - cue.at;
-      const onset = steadyOnset(captured, clip, pressedAt + at, since);
+      const within = searched(captured, pressedAt + at, since);
+      const onset = steadyOnset(captured, clip, pressedAt + at, within);
       // A beat of the hands may sound beneath it.
       expect(onset?.likeness, phrase).toBeGreaterThan(0.7);
       // Sound that stands still twice in a row is mended a look later.

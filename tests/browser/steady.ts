@@ -15,16 +15,16 @@ const WITHIN = 0.03;
 /** A run knows of sound that stood still within so many seconds. */
 const MENDED = 2;
 
-/**
- * As `onsetOf`, near and found on the steady clock.
- * @param since so many seconds before it, what it was placed by was known.
- */
+/** @param since so many seconds before a time, what was placed there was placed by what was known then. */
+export const searched = (captured: Captured, near: number, since = MENDED): number =>
+  WITHIN + stoodStill(captured, near, since);
+
+/** As `onsetOf`, near and found on the steady clock. */
 export function steadyOnset(
   captured: Captured,
   sound: Float32Array,
   near: number,
-  since = MENDED,
-  within = WITHIN + stoodStill(captured, near, since),
+  within = searched(captured, near),
 ): Onset | null {
   const onset = onsetOf(captured, sound, audioOf(captured, near), within);
   return onset === null ? null : { ...onset, at: steadyOf(captured, onset.at) };

@@ -3,12 +3,17 @@ import { IDBFactory } from "fake-indexeddb";
 import { openDB } from "idb";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { BASE, logbookBase } from "../../src/logbook/base.ts";
+import { bottleStore } from "../../src/logbook/bottle-store.ts";
+import { roomStore } from "../../src/logbook/room-store.ts";
 import { runStore } from "../../src/logbook/run-store.ts";
 import { tankStore } from "../../src/logbook/tank-store.ts";
 import { worksheetStore } from "../../src/logbook/worksheet-store.ts";
 import { diesAt, fullAfter } from "./full-disk.ts";
 import {
   asOlderVersionsDid,
+  firstRun,
+  olderBottle,
+  olderRoom,
   olderRuns,
   olderTank,
   olderTexts,
@@ -33,6 +38,8 @@ async function expectAllThere() {
   expect(await store.read(ids)).toEqual(olderRuns);
   expect(await tankStore(open).load()).toEqual({ kind: "found", tanks: [olderTank] });
   expect(await worksheetStore(open).load()).toEqual({ kind: "found", texts: olderTexts });
+  expect(await bottleStore(open).load()).toMatchObject({ bottles: [olderBottle], unread: 0 });
+  expect(await roomStore(open).load()).toEqual({ kind: "found", lists: olderRoom });
 }
 
 describe("what older versions kept", () => {
@@ -88,7 +95,8 @@ describe("what older versions kept", () => {
       expect(await older.count("kept")).toBe(4);
       older.close();
       const made = await openDB(BASE);
-      for (const shelf of ["runs", "tanks", "worksheets"]) expect(await made.count(shelf)).toBe(0);
+      for (const shelf of ["runs", "tanks", "worksheets", "bottles", "rooms"])
+        expect(await made.count(shelf)).toBe(0);
       made.close();
       await expectAllThere();
     },
@@ -134,6 +142,24 @@ describe("the one base", () => {
     expect(await runStore(logbookBase()).lines()).toEqual({ kind: "refused", lines: [] });
     expect(await worksheetStore(logbookBase()).keep({})).toBe(false);
     expect(await (await openDB(BASE)).get("runs", "a")).toBe("kept");
+  });
+
+  test("of its first version, which had no shelf for bottles nor for the room, gets both and keeps the rest", async () => {
+    const first = await openDB(BASE, 1, {
+      upgrade(made) {
+        made.createObjectStore("runs").createIndex("begunAt", "begunAt");
+        for (const shelf of ["lines", "pictures", "tanks", "worksheets", "notes"])
+          made.createObjectStore(shelf);
+      },
+    });
+    await first.put("runs", firstRun, firstRun.id);
+    for (const name of ["runs", "tanks", "worksheet"])
+      await first.put("notes", true, `tankside-${name} is moved`);
+    first.close();
+    const open = logbookBase();
+    expect(await bottleStore(open).begin(olderBottle)).toBe(true);
+    expect(await roomStore(open).keep(olderRoom)).toBe(true);
+    expect(await runStore(open).read([firstRun.id])).toEqual([firstRun]);
   });
 
   test("makes way for a page that brings it up to date, and is opened anew when next wanted", async () => {

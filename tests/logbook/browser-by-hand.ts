@@ -10,6 +10,7 @@ import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { settingsShelf } from "../../src/logbook/settings-shelf.ts";
 import type { KeptTexts } from "../../src/logbook/worksheet-store.ts";
 import { anyPicture, anyRuns, anySettings, anyTanks } from "./any-run.ts";
+import { firstRun, judgedRun, olderRuns, olderTank } from "./older-versions.ts";
 
 export const savedAt = Date.UTC(2026, 4, 1);
 
@@ -92,6 +93,27 @@ export function contentOf(text: string): Content {
   if (read.kind !== "content") throw new Error(`refused: ${JSON.stringify(read)}`);
   return read.content;
 }
+
+const picture: Picture = {
+  id: "p",
+  run: firstRun.id,
+  alt: "",
+  addedAt: 1,
+  changedAt: 1,
+  width: 1,
+  height: 1,
+  image: new Blob(["x"], { type: "image/webp" }),
+};
+
+/** One of everything that a file brings, and what stands where it is brought to. */
+export const whole = {
+  runs: olderRuns,
+  pictures: [picture],
+  tanks: [olderTank],
+  texts: { title: "there" },
+  settings: { "tankside-language": "fr" },
+};
+export const here = { runs: [{ ...judgedRun, note: "here", changedAt: 1 }], texts: null };
 
 export const anyAll = fc.record({
   runs: anyRuns,

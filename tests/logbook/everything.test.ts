@@ -5,11 +5,20 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { logbookBase, type OpenBase } from "../../src/logbook/base.ts";
 import { everything } from "../../src/logbook/everything.ts";
 import { readLogbookText, textOfLogbook } from "../../src/logbook/logbook-file.ts";
-import type { Picture } from "../../src/logbook/picture.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { runStore } from "../../src/logbook/run-store.ts";
 import { settingsShelf } from "../../src/logbook/settings-shelf.ts";
-import { anyAll, browser, contentOf, fileOf, inside, savedAt, storage } from "./browser-by-hand.ts";
+import {
+  anyAll,
+  browser,
+  contentOf,
+  fileOf,
+  here,
+  inside,
+  savedAt,
+  storage,
+  whole,
+} from "./browser-by-hand.ts";
 import { diesAt, fullAfter } from "./full-disk.ts";
 import { firstRun, judgedRun, olderRuns, olderTank } from "./older-versions.ts";
 
@@ -241,25 +250,10 @@ describe("a file that cannot be used", () => {
 });
 
 describe("taking a file in that is ended in the midst of it", () => {
-  const pictures: readonly Picture[] = [
-    {
-      id: "p",
-      run: firstRun.id,
-      alt: "",
-      addedAt: 1,
-      changedAt: 1,
-      width: 1,
-      height: 1,
-      image: new Blob(["x"], { type: "image/webp" }),
-    },
-  ];
-  const whole = { runs: olderRuns, pictures, tanks: [olderTank], texts: { title: "there" } };
-  const before = { runs: [{ ...judgedRun, note: "here", changedAt: 1 }], texts: null };
-
   async function ready() {
-    const from = await browser({ ...whole, settings: { "tankside-language": "fr" } });
+    const from = await browser(whole);
     const content = contentOf(await fileOf(from.all));
-    const there = await browser(before);
+    const there = await browser(here);
     await runStore(there.open).lines();
     return { there, content, was: await inside(there.base) };
   }

@@ -2,6 +2,7 @@
 // that changes what is kept adds what it kept here, and nothing here is changed again.
 import { openDB } from "idb";
 import { demos } from "../../src/ui/demo.ts";
+import { bottleOf, fixerB } from "../ui/shelf-by-hand.ts";
 
 const begunAt = Date.UTC(2026, 2, 12, 19, 42, 7);
 
@@ -58,6 +59,14 @@ export const olderTank = {
 
 export const olderTexts = { title: "Thursday", "developer.temperature": "69 °F" };
 
+export const olderBottle = bottleOf(fixerB);
+
+export const olderRoom = {
+  opening: [{ text: "fan on", done: true }],
+  closing: [],
+  waste: [{ text: "fixer into the blue drum", done: false }],
+};
+
 /** As such a version opened it: without a number, which makes the first. */
 export const openOlder = (base: string) =>
   openDB(base, undefined, { upgrade: (made) => void made.createObjectStore("kept") });
@@ -78,4 +87,6 @@ export async function asOlderVersionsDid(): Promise<void> {
   ]);
   await write("tankside-tanks", [[olderTank.label, olderTank]]);
   await write("tankside-worksheet", [["worksheet", olderTexts]]);
+  await write("tankside-bottles", [[olderBottle.id, olderBottle]]);
+  await write("tankside-room", [["lists", { tankside: 1, lists: olderRoom }]]);
 }

@@ -12,9 +12,18 @@ import { CHANGED } from "../../src/logbook/run-shelf.ts";
 import { runStore } from "../../src/logbook/run-store.ts";
 import { settingsShelf } from "../../src/logbook/settings-shelf.ts";
 import { anyBottle } from "./any-bottle.ts";
-import { type All, anyAll, browser, contentOf, fileOf, storage } from "./browser-by-hand.ts";
+import {
+  type All,
+  anyAll,
+  browser,
+  contentOf,
+  fileOf,
+  here,
+  storage,
+  whole,
+} from "./browser-by-hand.ts";
 import { abortsAt } from "./full-disk.ts";
-import { firstRun, judgedRun, olderRuns, olderTank } from "./older-versions.ts";
+import { firstRun, judgedRun } from "./older-versions.ts";
 
 beforeEach(() => vi.stubGlobal("indexedDB", new IDBFactory()));
 afterEach(() => {
@@ -100,25 +109,6 @@ test("A file taken in and taken back leaves all as it was, whatever was kept and
   );
   expect(changed).toBeGreaterThan(25);
 });
-
-const picture: Picture = {
-  id: "p",
-  run: firstRun.id,
-  alt: "",
-  addedAt: 1,
-  changedAt: 1,
-  width: 1,
-  height: 1,
-  image: new Blob(["x"], { type: "image/webp" }),
-};
-const here = { runs: [{ ...judgedRun, note: "here", changedAt: 1 }], texts: null };
-const whole = {
-  runs: olderRuns,
-  pictures: [picture],
-  tanks: [olderTank],
-  texts: { title: "there" },
-  settings: { "tankside-language": "fr" },
-};
 
 async function takenIn() {
   const text = await fileOf((await browser(whole)).all);
