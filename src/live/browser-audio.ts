@@ -63,10 +63,10 @@ export function browserAudio(): BrowserAudio {
   }
 
   async function readFirst(): Promise<void> {
-    read();
-    for (let reading = 1; reading < FIRST.readings; reading += 1) {
-      await pause(FIRST.apart);
+    // Behind the last one too: whoever reads next shall find another block.
+    for (let reading = 0; reading < FIRST.readings; reading += 1) {
       read();
+      await pause(FIRST.apart);
     }
   }
 
