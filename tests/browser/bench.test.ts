@@ -2,6 +2,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { axeFinds } from "./axe.ts";
+import { press } from "./finger.ts";
 import { setStage, withoutWorker } from "./stage.ts";
 
 describe("Work out at the bench, in a real browser", () => {
@@ -26,7 +27,7 @@ describe("Work out at the bench, in a real browser", () => {
   /** No quicker than a hand: what comes sooner is a bounce. */
   async function steps(page: Page, key: string, times: number): Promise<void> {
     for (let i = 0; i < times; i += 1) {
-      await page.keyboard.press(key);
+      await press(page, key);
       await page.waitForTimeout(120);
     }
     await page.waitForTimeout(300);
@@ -79,10 +80,10 @@ describe("Work out at the bench, in a real browser", () => {
     const took: number[] = [];
     for (const ms of [900, 1400, 1100]) {
       const began = Date.now();
-      await page.keyboard.press("Space");
+      await press(page, "Space");
       await page.waitForTimeout(ms);
       took.push((Date.now() - began) / 1000);
-      await page.keyboard.press("Space");
+      await press(page, "Space");
       await page.waitForTimeout(500);
     }
     await page.getByRole("button", { name: /^Keep \d/ }).click();

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
+import { press } from "./finger.ts";
 import { fromTheCassette, openPage, openWorksheet, pressUpTo, timelineOf } from "./guided-run.ts";
 import { setStage } from "./stage.ts";
 
@@ -107,7 +108,7 @@ describe("The screen in the dark", () => {
           expect((await lightsOf(page)).first).toBe("rgb(0, 0, 0) black");
           expect(await litOn(page), `${id}, gone on with`).toEqual(black);
         }
-        if (i < darkOnes.length - 1) await page.keyboard.press("KeyX");
+        if (i < darkOnes.length - 1) await press(page, "KeyX");
         await page.waitForTimeout(500);
       }
       expect(new Set(await bars(page))).toEqual(new Set(["#000000"]));
@@ -121,7 +122,7 @@ describe("The screen in the dark", () => {
       expect(held).toBe(0);
       expect(titles.at(-1)).toBe("\u00a0");
       // The press that begins a section in the light: from black, and slowly.
-      await page.keyboard.press("KeyX");
+      await press(page, "KeyX");
       await page.waitForTimeout(150);
       const dim = await litOn(page);
       const after = await page.evaluate(() =>
@@ -151,7 +152,7 @@ describe("The screen in the dark", () => {
     await page.locator(".guided").waitFor({ state: "detached" });
     await page.waitForTimeout(600);
     expect(await litOn(page)).toEqual(black);
-    await page.keyboard.press("Shift");
+    await press(page, "Shift");
     await page.waitForTimeout(2300);
     expect((await litOn(page)).lit).toBeGreaterThan(1000);
     await page.context().close();

@@ -5,6 +5,7 @@ import type { Page } from "playwright-core";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { linkOf } from "../../src/plan/worksheet-link.ts";
 import { benchInCelsius } from "../plan/bench-worksheets.ts";
+import { press } from "./finger.ts";
 import { fromTheCassette, openWorksheet, shortWorksheet } from "./guided-run.ts";
 
 /** To be called before the page is opened. */
@@ -150,7 +151,7 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
   yield "a run that tells and waits";
   const next = async () => {
     await putForward(page, 60);
-    await page.keyboard.press("KeyX");
+    await press(page, "KeyX");
     await page.waitForTimeout(500);
   };
   const seen = () => page.locator(".guided").getAttribute("class");
@@ -190,7 +191,7 @@ export async function* everyState(page: Page, url: string): AsyncGenerator<strin
   await page.locator(".guided").waitFor();
   for (let i = 0; (await page.locator(".guided-over").count()) === 0 && i < 60; i += 1) {
     await putForward(page, 200);
-    await page.keyboard.press("KeyX");
+    await press(page, "KeyX");
     await page.waitForTimeout(300);
   }
   await page.waitForTimeout(2100);
@@ -212,11 +213,11 @@ async function* ofALinkAndARehearsal(page: Page): AsyncGenerator<string> {
   await page.locator(".guided").waitFor();
   for (let i = 0; (await page.locator(".guided-timed").count()) === 0 && i < 12; i += 1) {
     await page.waitForTimeout(520);
-    await page.keyboard.press("KeyX");
+    await press(page, "KeyX");
   }
   // In the bath, a mark.
   await page.waitForTimeout(520);
-  await page.keyboard.press("KeyX");
+  await press(page, "KeyX");
   yield "a rehearsal by the clock";
   await putForward(page, 25);
   await button(page, "Leave the run").click();

@@ -9,6 +9,7 @@ import type { Timeline } from "../../src/timeline/score.ts";
 import { compile } from "../../src/timeline/timeline.ts";
 import { builtPack } from "../voice/built-pack.ts";
 import { captureSound } from "./capture.ts";
+import { press } from "./finger.ts";
 import { lateBy } from "./serve.ts";
 import { withoutWorker } from "./stage.ts";
 
@@ -87,7 +88,7 @@ export async function pressUpTo(
   await page.locator(".guided").waitFor();
   for (let i = 0; i < index; i += 1) {
     await page.waitForTimeout(900);
-    await page.keyboard.press("KeyX");
+    await press(page, "KeyX");
   }
 }
 

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { expect } from "vitest";
 import type { Cue, Section } from "../../src/timeline/score.ts";
 import { builtKit as kit } from "./built-kit.ts";
+import { press } from "./finger.ts";
 import { timelineOf } from "./guided-run.ts";
 import { type HeardInLife, type Life, pressedAt } from "./lives.ts";
 import { allowed, steadyOf, steadyOnset } from "./steady.ts";
@@ -37,9 +38,9 @@ export async function beginAndPress(
   await page.click('a[href="#lights-out"]');
   await (await page.waitForSelector("button.first.second"))?.click();
   await page.waitForSelector(".guided");
-  for (let press = 1; press < presses; press += 1) {
+  for (let pressed = 1; pressed < presses; pressed += 1) {
     await pause(700);
-    await page.keyboard.press("KeyX");
+    await press(page, "KeyX");
   }
   await pause(500);
   return wallOf(life, (await pressedAt(page)) ?? Number.NaN);

@@ -16,6 +16,7 @@ import { type OwnClips, toSound } from "../../src/voice/speaker.ts";
 import { english } from "../timeline/scene.ts";
 import { packBytes, packIndex } from "../voice/built-pack.ts";
 import { heardBy } from "./capture.ts";
+import { press } from "./finger.ts";
 import {
   beganAt,
   fromTheCassette,
@@ -66,12 +67,12 @@ describe("A voice of one's own in a real browser", () => {
     for (const name of [words.record, words.goOn]) {
       await button(page, name).click();
       await page.getByRole("dialog", { name: sheet.name }).waitFor();
-      await page.keyboard.press("Space");
+      await press(page, "Space");
       await page.getByText(sheet.recording).waitFor();
       await page.waitForTimeout((SILENCE + spoken.length / rate + 2) * 1000);
-      await page.keyboard.press("Space");
+      await press(page, "Space");
       await page.getByText("Recorded:").waitFor();
-      await page.keyboard.press("Enter");
+      await press(page, "Enter");
       await page.getByText(sheet.told.kept).waitFor();
       await page.keyboard.press("Escape");
     }

@@ -14,6 +14,7 @@ import { packIndex } from "../voice/built-pack.ts";
 import { axeFinds } from "./axe.ts";
 import { builtKit as kit } from "./built-kit.ts";
 import { heardBy } from "./capture.ts";
+import { press } from "./finger.ts";
 import { beganAt, openPage, openWorksheet, shortWorksheet } from "./guided-run.ts";
 import { setStage } from "./stage.ts";
 import { allowed, steadyOnset } from "./steady.ts";
@@ -85,7 +86,7 @@ describe("A rehearsal in a real browser", () => {
     for (let i = 0; i < at; i += 1) {
       await page.waitForTimeout(520);
       expect(await isBlack()).toBe(false);
-      await page.keyboard.press("KeyX");
+      await press(page, "KeyX");
     }
     const begun = await beganAt(page, "begun");
     const bout = section?.moments.findLast((it) => it.do === "agitate" && it.bath === "developer");

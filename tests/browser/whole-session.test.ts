@@ -6,6 +6,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { CHOOSING } from "../../src/live/rest.ts";
 import { putForward, takeClocks } from "./every-state.ts";
+import { press } from "./finger.ts";
 import { fromTheCassette } from "./guided-run.ts";
 import { setStage, withoutWorker } from "./stage.ts";
 
@@ -48,12 +49,12 @@ async function hurried(page: Page): Promise<void> {
 /** Every step of a run, each press a minute after the last, until nothing is left but to write it up. */
 async function pressThrough(page: Page, key: string, seen: (at: string) => Promise<void>) {
   // A busy machine takes some of them for a second press, which only asks where the run stands.
-  for (let press = 0; press < 150; press += 1) {
+  for (let presses = 0; presses < 150; presses += 1) {
     if ((await page.locator(".guided-over").count()) > 0) return;
     const timed = (await page.locator(".guided-timed").count()) > 0;
     await putForward(page, timed ? 240 : 20);
     await seen((await page.locator(".guided").getAttribute("class")) ?? "");
-    await page.keyboard.press(key);
+    await press(page, key);
     await page.waitForTimeout(450);
   }
 }
@@ -69,7 +70,7 @@ describe("A whole session, from the first start to the film that hangs", () => {
     const page = await context.newPage();
     await hurried(page);
     await opened(page, stage.served.url);
-    const enter = () => page.keyboard.press("Enter");
+    const enter = () => press(page, "Enter");
     await enter();
     await page.locator(".ear-sheet").waitFor();
     // Whatever is told is passed by but what is offered, which a press would take.
@@ -126,13 +127,13 @@ describe("A whole session, from the first start to the film that hangs", () => {
     const nameOf = () => page.evaluate(() => document.activeElement?.textContent ?? "");
     const tabTo = async (name: RegExp, key = "Tab") => {
       for (let stop = 0; stop < 120 && !name.test(await nameOf()); stop += 1)
-        await page.keyboard.press(key);
+        await press(page, key);
       expect(await nameOf()).toMatch(name);
     };
 
     const chooser = page.waitForEvent("filechooser");
     await tabTo(/^Open a file/);
-    await page.keyboard.press("Enter");
+    await press(page, "Enter");
     await (await chooser).setFiles({
       name: "worksheet.json",
       mimeType: "application/json",
@@ -145,12 +146,12 @@ describe("A whole session, from the first start to the film that hangs", () => {
       .toContainEqual(expect.stringMatching(/^polite: Develop for 0:45/));
     await chapter("A worksheet is opened");
     await tabTo(/^Lights out/, "Shift+Tab");
-    await page.keyboard.press("Enter");
+    await press(page, "Enter");
     await page.getByRole("button", { name: "Hear the question" }).waitFor();
-    await page.keyboard.press("2");
+    await press(page, "2");
     await page.waitForTimeout(300);
     await tabTo(/^Begin/);
-    await page.keyboard.press("Enter");
+    await press(page, "Enter");
     await page.locator(".guided").waitFor();
     // What the run says is heard a moment sooner or later.
     await chapter("Before the run", (line) => !line.startsWith("polite: "));
@@ -159,7 +160,7 @@ describe("A whole session, from the first start to the film that hangs", () => {
     // The clocks were put forward in it, so what was heard of it says little; tests/ui/heard-run.txt says it all.
     const told = new Set((await log()).filter((line) => line.startsWith("polite: ")));
     expect(told.size).toBeGreaterThan(10);
-    await page.keyboard.press("Enter");
+    await press(page, "Enter");
     await isIn(page, "write-up");
     await page.getByText("Short strip").first().waitFor();
     await page.waitForTimeout(400);
