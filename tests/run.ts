@@ -70,6 +70,19 @@ function counted(file: string, status: number | null): Count {
   }
 }
 
+/** About what is heard: sounds are timed, and whatever else runs gives way to them. */
+const ofSound = [
+  "run",
+  "recovery",
+  "pocket",
+  "gaps",
+  "rehearsal",
+  "own-voice",
+  "knocks",
+  "hear-first",
+].map((name) => `tests/browser/${name}.test.ts`);
+const newcomer = "newcomer";
+
 function tests(title: string, ...which: readonly string[]): Count {
   process.stdout.write(`\n— ${title}\n`);
   const file = report();
@@ -81,6 +94,13 @@ function tests(title: string, ...which: readonly string[]): Count {
 function testsMeanwhile(title: string, ...which: readonly string[]): () => Promise<Count> {
   const file = report();
   const running = begun(title, bin("vitest"), toRun(file, which));
+  return async () => counted(file, await running());
+}
+
+/** For what may wait: it is given what the machine has left. */
+function testsLast(title: string, ...which: readonly string[]): () => Promise<Count> {
+  const file = report();
+  const running = begun(title, "nice", ["-n", "15", bin("vitest"), ...toRun(file, which)]);
   return async () => counted(file, await running());
 }
 
@@ -103,17 +123,20 @@ const hidden = testsMeanwhile("A run out of sight", "tests/browser/hidden.test.t
 counts.push(
   tests("Tests", "--exclude", "tests/browser/**", `--maxWorkers=${cores}`, patience),
   // With nothing beside it: it has ten seconds by the clock on the wall.
-  tests("A newcomer", "tests/browser/page.test.ts", "--testNamePattern=newcomer", patience),
-  // These wait more than they work, and what they capture is timed on the page's own clocks.
-  tests(
-    "Tests in a real browser",
-    "tests/browser",
-    "--exclude",
-    "tests/browser/hidden.test.ts",
-    "--testNamePattern=^(?!.*newcomer)",
-    "--maxWorkers=4",
-    patience,
-  ),
+  tests("A newcomer", "tests/browser/page.test.ts", `--testNamePattern=${newcomer}`, patience),
+);
+// These wait more than they work, and what they capture is timed on the page's own clocks.
+const others = testsLast(
+  "Tests in a real browser",
+  "tests/browser",
+  ...["tests/browser/hidden.test.ts", ...ofSound].flatMap((file) => ["--exclude", file]),
+  `--testNamePattern=^(?!.*${newcomer})`,
+  "--maxWorkers=3",
+  patience,
+);
+counts.push(
+  tests("Tests of what is heard", ...ofSound, "--maxWorkers=2", patience),
+  await others(),
   await hidden(),
 );
 const total = counts.reduce(

@@ -1,3 +1,4 @@
+import { median } from "d3-array";
 import { describe, expect, test } from "vitest";
 import { checkCues } from "../../src/live/sound-check.ts";
 import { lengthsOf } from "../../src/timeline/lengths.ts";
@@ -24,9 +25,17 @@ describe("What is heard before a run, in a real browser", () => {
     const cues = checkCues(english, lengthsOf(builtPack("en").index, 1));
     const loud = captured.samples.findIndex((sample) => Math.abs(sample) > 0.02);
     const first = (captured.firstFrame + loud) / captured.sampleRate;
-    const began = onsetOf(captured, kit.samples("agitate"), first, 0.02)?.at ?? 0;
-    for (const { at, channel, sounds } of cues) {
-      if (channel !== "tone") continue;
+    const roughly = onsetOf(captured, kit.samples("agitate"), first, 0.02)?.at ?? 0;
+    const tones = cues.filter(({ channel }) => channel === "tone");
+    // By the middle one of all: a machine that was busy when the first was due begins that one late.
+    const began =
+      median(
+        tones.map(({ at, sounds }) => {
+          const tone = kit.samples(sounds[0] as ToneName);
+          return (onsetOf(captured, tone, roughly + at, 0.02)?.at ?? Number.NaN) - at;
+        }),
+      ) ?? Number.NaN;
+    for (const { at, sounds } of tones) {
       const tone = kit.samples(sounds[0] as ToneName);
       const onset = onsetOf(captured, tone, began + at, 0.02);
       expect(onset?.likeness, sounds[0]).toBeGreaterThan(0.95);

@@ -127,7 +127,7 @@ describe("A whole session, from the first start to the film that hangs", () => {
     const nameOf = () => page.evaluate(() => document.activeElement?.textContent ?? "");
     const tabTo = async (name: RegExp, key = "Tab") => {
       for (let stop = 0; stop < 120 && !name.test(await nameOf()); stop += 1)
-        await press(page, key);
+        await page.keyboard.press(key);
       expect(await nameOf()).toMatch(name);
     };
 
