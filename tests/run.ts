@@ -120,23 +120,21 @@ for (const ended of [...checks, sounds]) counts.push(await ended());
 counts.push(check("The page", bin("vite"), ["build", "--logLevel", "error"]));
 // Six minutes out of sight, in which a page does next to nothing.
 const hidden = testsMeanwhile("A run out of sight", "tests/browser/hidden.test.ts");
+const all = testsLast("Tests", "--exclude", "tests/browser/**", `--maxWorkers=${cores}`, patience);
 counts.push(
-  tests("Tests", "--exclude", "tests/browser/**", `--maxWorkers=${cores}`, patience),
+  // They wait more than they work, and what they capture is timed on the page's own clocks.
+  tests("Tests of what is heard", ...ofSound, "--maxWorkers=2", patience),
+  await all(),
   // With nothing beside it: it has ten seconds by the clock on the wall.
   tests("A newcomer", "tests/browser/page.test.ts", `--testNamePattern=${newcomer}`, patience),
-);
-// These wait more than they work, and what they capture is timed on the page's own clocks.
-const others = testsLast(
-  "Tests in a real browser",
-  "tests/browser",
-  ...["tests/browser/hidden.test.ts", ...ofSound].flatMap((file) => ["--exclude", file]),
-  `--testNamePattern=^(?!.*${newcomer})`,
-  "--maxWorkers=3",
-  patience,
-);
-counts.push(
-  tests("Tests of what is heard", ...ofSound, "--maxWorkers=2", patience),
-  await others(),
+  tests(
+    "Tests in a real browser",
+    "tests/browser",
+    ...["tests/browser/hidden.test.ts", ...ofSound].flatMap((file) => ["--exclude", file]),
+    `--testNamePattern=^(?!.*${newcomer})`,
+    "--maxWorkers=3",
+    patience,
+  ),
   await hidden(),
 );
 const total = counts.reduce(

@@ -1,6 +1,5 @@
 // A Chromium of this machine, driven headless, with sound running in real time and no device needed.
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { getPriority } from "node:os";
+import { existsSync } from "node:fs";
 import { delimiter, join } from "node:path";
 import { type Browser, chromium } from "playwright-core";
 
@@ -32,30 +31,11 @@ export const flags = [
 ];
 
 /** @param more flags of its own for a test that wants them. */
-export async function launchChromium(more: readonly string[] = []): Promise<Browser> {
-  const browser = await chromium.launch({
+export function launchChromium(more: readonly string[] = []): Promise<Browser> {
+  return chromium.launch({
     executablePath: chromiumPath(),
     args: [...flags, ...more],
     // Muted counts as silent, and a silent page is slowed.
     ignoreDefaultArgs: ["--mute-audio"],
   });
-  if (getPriority() > 0) for (const child of children()) giveWay(child);
-  return browser;
-}
-
-function children(): readonly string[] {
-  try {
-    return readFileSync(`/proc/self/task/${process.pid}/children`, "utf8").trim().split(" ");
-  } catch {
-    return [];
-  }
-}
-
-/** A browser has a session of its own, and Linux shares its time out by session: a low priority alone would be none. */
-function giveWay(leader: string): void {
-  try {
-    writeFileSync(`/proc/${leader}/autogroup`, "19");
-  } catch {
-    // Not Linux, or not this one's.
-  }
 }

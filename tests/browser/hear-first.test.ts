@@ -39,7 +39,9 @@ describe("What is heard before a run, in a real browser", () => {
       const tone = kit.samples(sounds[0] as ToneName);
       const onset = onsetOf(captured, tone, began + at, 0.02);
       expect(onset?.likeness, sounds[0]).toBeGreaterThan(0.95);
-      expect(onset?.at).toBeCloseTo(began + at, 3);
+      // Sound that has only begun may lose the first one's beginning, and a tone is much like itself a period later.
+      const off = Math.abs((onset?.at ?? Number.NaN) - began - at);
+      expect(off, sounds[0]).toBeLessThan(at === 0 ? 0.005 : 0.0005);
       const from = Math.round((began + at) * captured.sampleRate) - captured.firstFrame;
       const lasts = (tone.length / 24_000) * captured.sampleRate;
       // As in a run: what was built, no louder and no softer.
