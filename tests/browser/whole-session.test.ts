@@ -164,7 +164,8 @@ describe("A whole session, from the first start to the film that hangs", () => {
     await isIn(page, "write-up");
     await page.getByText("Short strip").first().waitFor();
     await page.waitForTimeout(400);
-    await chapter("Written up");
+    // Clocks that are put forward outrun the sound, which a run may have said as its last.
+    await chapter("Written up", (line) => line !== "polite: No sound");
     await expect(heard.join("\n")).toMatchFileSnapshot("whole-session.heard.txt");
     await context.close();
   });
