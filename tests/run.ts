@@ -1,13 +1,15 @@
 // Every check there is, one after another: format and lint, types, the pure stages' types, dead
-// code, the sounds and the page built, then all tests. The last line is `N passed, N failed`.
+// code, the sounds and the page built, then all tests. What failed is named once more at the end;
+// the last line is `N passed, N failed`.
 import { type StdioOptions, spawn, spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
 
-interface Count {
+interface Outcome {
   readonly passed: number;
-  readonly failed: number;
+  /** What failed, by name and with what was said of it. */
+  readonly failed: readonly string[];
 }
 
 const bin = (name: string) => join("node_modules", ".bin", name);
@@ -29,23 +31,40 @@ function begun(
   };
 }
 
+const checked = (title: string, status: number | null): Outcome =>
+  status === 0 ? { passed: 1, failed: [] } : { passed: 0, failed: [title] };
+
 function checkMeanwhile(title: string, command: string, args: readonly string[]) {
   const running = begun(title, command, args);
-  return async (): Promise<Count> =>
-    (await running()) === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+  return async () => checked(title, await running());
 }
 
-function check(title: string, command: string, args: readonly string[]): Count {
+function check(title: string, command: string, args: readonly string[]): Outcome {
   process.stdout.write(`\n— ${title}\n`);
   const { status } = spawnSync(command, args, { stdio: ["ignore", "inherit", "inherit"] });
-  return status === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+  return checked(title, status);
 }
 
 const cores = availableParallelism();
 /** A busy machine is slow, and that is no failure, ms. */
-const patience = "--testTimeout=60000";
+const patience = ["--testTimeout=60000", "--hookTimeout=60000"];
 
-const report = () => join(mkdtempSync(join(tmpdir(), "tankside-")), "report.json");
+/** What is read here of a report. */
+interface Report {
+  readonly numPassedTests: number;
+  readonly testResults: readonly {
+    readonly name: string;
+    /** Why a file could not be run; empty where it could. */
+    readonly message: string;
+    readonly assertionResults: readonly {
+      readonly fullName: string;
+      readonly status: string;
+      readonly failureMessages: readonly string[];
+    }[];
+  }[];
+}
+
+const newReport = () => join(mkdtempSync(join(tmpdir(), "tankside-")), "report.json");
 
 const toRun = (file: string, which: readonly string[]): readonly string[] => [
   "run",
@@ -57,16 +76,20 @@ const toRun = (file: string, which: readonly string[]): readonly string[] => [
   `--outputFile.json=${file}`,
 ];
 
-/** What a report counts; a run that crashed counts as one failure. */
-function counted(file: string, status: number | null): Count {
+/** What a report tells; a run that crashed, or ran nothing, is a failure of its own. */
+function told(title: string, file: string, status: number | null): Outcome {
   try {
-    const { numPassedTests: passed, numFailedTests: failed } = JSON.parse(
-      readFileSync(file, "utf8"),
-    );
-    const crashed = status !== 0 && failed === 0;
-    return { passed, failed: failed + (crashed || passed === 0 ? 1 : 0) };
+    const report: Report = JSON.parse(readFileSync(file, "utf8"));
+    const failed = report.testResults.flatMap(({ name, message, assertionResults }) => {
+      const tests = assertionResults.filter((it) => it.status === "failed");
+      if (tests.length === 0 && message) return [`${name}: ${message}`];
+      return tests.map((it) => `${name}: ${it.fullName}\n${it.failureMessages.join("\n")}`);
+    });
+    const passed = report.numPassedTests;
+    const crashed = failed.length === 0 && (status !== 0 || passed === 0);
+    return { passed, failed: crashed ? [title] : failed };
   } catch {
-    return { passed: 0, failed: 1 };
+    return { passed: 0, failed: [title] };
   }
 }
 
@@ -83,25 +106,19 @@ const ofSound = [
 ].map((name) => `tests/browser/${name}.test.ts`);
 const newcomer = "newcomer";
 
-function tests(title: string, ...which: readonly string[]): Count {
+function tests(title: string, ...which: readonly string[]): Outcome {
   process.stdout.write(`\n— ${title}\n`);
-  const file = report();
+  const file = newReport();
   const stdio: StdioOptions = ["ignore", "inherit", "inherit"];
-  return counted(file, spawnSync(bin("vitest"), toRun(file, which), { stdio }).status);
+  return told(title, file, spawnSync(bin("vitest"), toRun(file, which), { stdio }).status);
 }
 
-/** For what waits far more than it works. */
-function testsMeanwhile(title: string, ...which: readonly string[]): () => Promise<Count> {
-  const file = report();
-  const running = begun(title, bin("vitest"), toRun(file, which));
-  return async () => counted(file, await running());
-}
-
-/** For what may wait: it is given what the machine has left. */
-function testsLast(title: string, ...which: readonly string[]): () => Promise<Count> {
-  const file = report();
-  const running = begun(title, "nice", ["-n", "15", bin("vitest"), ...toRun(file, which)]);
-  return async () => counted(file, await running());
+/** Tests beside others; `niceness` is how far they give way to those. */
+function testsMeanwhile(title: string, niceness: number, ...which: readonly string[]) {
+  const file = newReport();
+  const vitest = [bin("vitest"), ...toRun(file, which)];
+  const running = begun(title, "nice", ["-n", `${niceness}`, ...vitest]);
+  return async () => told(title, file, await running());
 }
 
 // None of these asks for what the others make, and some of them work on one core only.
@@ -115,31 +132,34 @@ const checks = [
   checkMeanwhile("Dead code", bin("knip"), ["--no-progress"]),
 ];
 const sounds = checkMeanwhile("Sounds", bin("tsx"), ["src/voice/build-sounds.ts"]);
-const counts: Count[] = [];
-for (const ended of [...checks, sounds]) counts.push(await ended());
-counts.push(check("The page", bin("vite"), ["build", "--logLevel", "error"]));
+const outcomes: Outcome[] = [];
+for (const ended of [...checks, sounds]) outcomes.push(await ended());
+outcomes.push(check("The page", bin("vite"), ["build", "--logLevel", "error"]));
 // Six minutes out of sight, in which a page does next to nothing.
-const hidden = testsMeanwhile("A run out of sight", "tests/browser/hidden.test.ts");
-const all = testsLast("Tests", "--exclude", "tests/browser/**", `--maxWorkers=${cores}`, patience);
-counts.push(
+const hidden = testsMeanwhile("A run out of sight", 0, "tests/browser/hidden.test.ts");
+const withoutBrowser = testsMeanwhile(
+  "Tests without a browser",
+  15,
+  ...["--exclude", "tests/browser/**", `--maxWorkers=${cores}`, ...patience],
+);
+outcomes.push(
   // They wait more than they work, and what they capture is timed on the page's own clocks.
-  tests("Tests of what is heard", ...ofSound, "--maxWorkers=2", patience),
-  await all(),
+  tests("Tests of what is heard", ...ofSound, "--maxWorkers=2", ...patience),
+  await withoutBrowser(),
   // With nothing beside it: it has ten seconds by the clock on the wall.
-  tests("A newcomer", "tests/browser/page.test.ts", `--testNamePattern=${newcomer}`, patience),
+  tests("A newcomer", "tests/browser/page.test.ts", `--testNamePattern=${newcomer}`, ...patience),
   tests(
     "Tests in a real browser",
     "tests/browser",
     ...["tests/browser/hidden.test.ts", ...ofSound].flatMap((file) => ["--exclude", file]),
     `--testNamePattern=^(?!.*${newcomer})`,
     "--maxWorkers=3",
-    patience,
+    ...patience,
   ),
   await hidden(),
 );
-const total = counts.reduce(
-  (sum, { passed, failed }) => ({ passed: sum.passed + passed, failed: sum.failed + failed }),
-  { passed: 0, failed: 0 },
-);
-process.stdout.write(`\n${total.passed} passed, ${total.failed} failed\n`);
-process.exit(total.failed === 0 ? 0 : 1);
+const passed = outcomes.reduce((sum, outcome) => sum + outcome.passed, 0);
+const failed = outcomes.flatMap((outcome) => outcome.failed);
+for (const each of failed) process.stdout.write(`\n✗ ${each}\n`);
+process.stdout.write(`\n${passed} passed, ${failed.length} failed\n`);
+process.exit(failed.length === 0 ? 0 : 1);

@@ -4,15 +4,15 @@
 //   section ─ parts ─▶ bath, moments, cues ─ inks ─▶ spans ─▶ stretches ─┬─ words  above
 //                                                                       ├─ ticks  on their line
 //                                                                       └─ notes  beneath the bath
-import type { Moment } from "../process/moments.ts";
-import type { Cue, Section } from "../timeline/score.ts";
+import { bisector } from "d3-array";
+import type { Section } from "../timeline/score.ts";
 import type { Method } from "../trade/method.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { lateWords, writing } from "./language.ts";
 import { placedNotes } from "./score-hands.ts";
-import { type FoldedSpan, type OpenSpan, spansOf } from "./score-ink.ts";
+import { type FoldedSpan, type OpenSpan, type Span, spansOf } from "./score-ink.ts";
 import { inksOf, type Part, type Passage, partsOf, passagesOf } from "./score-parts.ts";
-import type { FoldedStretch, Numbered, ScoreSystem, Stretch, Stroke } from "./score-shape.ts";
+import type { FoldedStretch, OpenStretch, ScoreSystem, Stroke } from "./score-shape.ts";
 import { lineHeight } from "./score-type.ts";
 import { placedWords } from "./score-words.ts";
 
@@ -41,9 +41,15 @@ function systemOf(part: Part, last: boolean, method: Method): ScoreSystem {
   const toned = part.cues.some(([, cue]) => cue.channel !== "voice");
   const surface = hands ? -DEPTH - SWING : 0;
   const tones = { top: surface - GAP - (toned ? TONES : 0), bottom: surface - GAP };
-  const stretches = drawn.flatMap(({ passage, spans }) =>
-    spans.map((span, i) => stretchOf(passage, span, i === spans.length - 1, tones.top - GAP)),
-  );
+  const stretches = drawn.flatMap(({ passage, spans }) => {
+    const moments = sharedOut(passage.moments, ([, { at }]) => at, spans);
+    const cues = sharedOut(passage.cues, ([, { at }]) => at, spans);
+    const names = sharedOut(passage.names, ({ at }) => at, spans);
+    return spans.map((span, i) => {
+      const own = { ...passage, moments: moments(i), cues: cues(i), names: names(i) };
+      return span.kind === "folded" ? foldOf(own, span) : openOf(own, span, tones.top - GAP);
+    });
+  });
   const open = stretches.filter((stretch) => stretch.kind === "open");
   const highest = Math.min(tones.top - GAP, ...open.flatMap(({ words }) => words.map((w) => w.y)));
   const rows = Math.max(0, ...open.flatMap(({ notes }) => notes.map((n) => n.row + 1)));
@@ -61,18 +67,25 @@ function systemOf(part: Part, last: boolean, method: Method): ScoreSystem {
   };
 }
 
-function stretchOf(
-  passage: Passage,
-  span: OpenSpan | FoldedSpan,
-  isLast: boolean,
+const byStart = bisector(({ from }: Span) => from);
+const byEnd = bisector(({ to }: Span) => to);
+
+/** What begins in each of the spans, which follow one another; the last of them has no end. */
+function sharedOut<Item>(
+  items: readonly Item[],
+  at: (item: Item) => number,
+  spans: readonly Span[],
+): (span: number) => readonly Item[] {
+  const shares: Item[][] = spans.map(() => []);
+  for (const item of items) shares[byStart.right(spans, at(item)) - 1]?.push(item);
+  return (span) => shares[span] ?? [];
+}
+
+function openOf(
+  { cues, names, scale, strokes }: Passage,
+  { from, to, inked }: OpenSpan,
   bar: number,
-): Stretch {
-  const { from, to } = span;
-  const within = ({ at }: { readonly at: number }) => at >= from && (at < to || isLast);
-  const moments = passage.moments.filter(([, moment]) => within(moment));
-  const cues = passage.cues.filter(([, cue]) => within(cue));
-  if (span.kind === "folded") return foldOf(passage, span, moments, cues);
-  const { scale } = passage;
+): OpenStretch {
   const voices = cues.filter(([, cue]) => cue.channel === "voice");
   const tones = cues.filter(([, cue]) => cue.channel !== "voice");
   const x = (seconds: number) => (seconds - from) * scale;
@@ -81,7 +94,7 @@ function stretchOf(
     from,
     to,
     scale,
-    width: x(Math.max(to, span.inked)),
+    width: x(Math.max(to, inked)),
     words: placedWords(voices, from, scale, bar),
     ticks: tones.map(([cue, { kind, at, sounds }]) => ({
       cue,
@@ -89,8 +102,8 @@ function stretchOf(
       tone: sounds[0] ?? "",
       x: x(at),
     })),
-    notes: placedNotes(passage.names.filter(within), from, scale),
-    strokes: strokesWithin(passage.strokes, from, to, x),
+    notes: placedNotes(names, from, scale),
+    strokes: strokesWithin(strokes, from, to, x),
   };
 }
 
@@ -101,8 +114,9 @@ function strokesWithin(
   to: number,
   x: (seconds: number) => number,
 ): readonly Stroke[] {
+  // One follows another, so that those that reach into it are neighbours.
   return strokes
-    .filter((stroke) => stroke.from < to && stroke.to > from)
+    .slice(byEnd.right(strokes, from), byStart.left(strokes, to))
     .map(({ kind, ...stroke }) => {
       const ends = { from: Math.max(stroke.from, from), to: Math.min(stroke.to, to) };
       const shown = kind === "level" ? ends : stroke;
@@ -111,10 +125,8 @@ function strokesWithin(
 }
 
 function foldOf(
-  { strokes, scale }: Passage,
+  { strokes, scale, moments, cues }: Passage,
   { from, to }: FoldedSpan,
-  moments: readonly Numbered<Moment>[],
-  cues: readonly Numbered<Cue>[],
 ): FoldedStretch {
   const shown = FOLD_SIDE / scale;
   const turns = moments.filter(([, moment]) => moment.do === "invert").length;

@@ -17,13 +17,13 @@ const tickWidths: { readonly [kind in Cue["kind"]]?: number } = {
 /** One bath of a section, with what belongs to it. */
 export interface Part {
   readonly bath: string | null;
-  readonly moments: Numbered<Moment>[];
-  readonly cues: Numbered<Cue>[];
+  readonly moments: readonly Numbered<Moment>[];
+  readonly cues: readonly Numbered<Cue>[];
 }
 
 /** A cue goes with its moment's bath; one without a moment, with the bath that was poured in last. */
 export function partsOf({ moments, cues }: Section): readonly Part[] {
-  const parts: Part[] = [];
+  const parts: (Part & { moments: Numbered<Moment>[]; cues: Numbered<Cue>[] })[] = [];
   for (const [i, moment] of moments.entries()) {
     const last = parts.at(-1);
     if (last && (moment.bath === null || moment.bath === last.bath)) last.moments.push([i, moment]);

@@ -1,7 +1,7 @@
 // What is too noisy to assert, measured and printed: captured onsets beside naive timers, plan and
-// compile time, render speed, memory, how soon a session is a file, knocks heard, what a running session costs, and how much the first screen loads. Run by `npm run bench`.
-// compile time, render speed, memory, knocks heard, what a running session costs, ten thousand
-// runs listed and searched, and how much the first screen loads. Run by `npm run bench`.
+// compile time, render speed, memory, how soon a session is a file, ten thousand runs listed and
+// searched, knocks heard, what a running session costs, and how much the first screen loads. Run by
+// `npm run bench`.
 import { spawnSync } from "node:child_process";
 import { compileBench } from "./compile-bench.ts";
 import { downloadBench } from "./download-bench.ts";

@@ -56,22 +56,28 @@ async function watchLights(page: Page): Promise<void> {
   });
 }
 
-/** How much of the page is covered yet, of one, in each picture of the first 150 ms in which it is lit. */
-const coverWhileLighting = (page: Page): Promise<readonly number[]> =>
+interface Cover {
+  /** Since the first picture of the page coming to light, ms. */
+  readonly at: number;
+  /** How much of the page is covered yet, of one. */
+  readonly of: number;
+}
+
+/** In each picture that the page shows of itself coming to light. */
+const coverWhileLighting = (page: Page): Promise<readonly Cover[]> =>
   page.evaluate(
     () =>
-      new Promise<number[]>((resolve) => {
-        const cover: number[] = [];
+      new Promise<Cover[]>((resolve) => {
+        const root = document.documentElement;
+        const covers: Cover[] = [];
         let first: number | null = null;
-        const look = (at: number) => {
-          const root = document.documentElement;
+        const look = (now: number) => {
           if (root.classList.contains("lighting")) {
-            first ??= at;
-            if (at - first > 150) {
-              resolve(cover);
-              return;
-            }
-            cover.push(Number(getComputedStyle(root, "::after").opacity));
+            first ??= now;
+            covers.push({ at: now - first, of: Number(getComputedStyle(root, "::after").opacity) });
+          } else if (first !== null) {
+            resolve(covers);
+            return;
           }
           requestAnimationFrame(look);
         };
@@ -147,13 +153,14 @@ describe("The screen in the dark", () => {
       // The press that begins a section in the light: from black, and slowly.
       const fading = coverWhileLighting(page);
       await press(page, "KeyX");
-      const cover = await fading;
-      expect(cover.length).toBeGreaterThan(0);
-      expect(Math.min(...cover)).toBeGreaterThan(0.3);
-      const dim = await litOn(page);
-      await page.waitForTimeout(2300);
+      const covers = await fading;
+      expect(covers[0]?.of).toBeGreaterThan(0.95);
+      for (const [i, { at, of }] of covers.entries()) {
+        expect(of).toBeGreaterThan(0.97 - at / 2000);
+        expect(of).toBeLessThanOrEqual(covers[i - 1]?.of ?? 1);
+      }
+      expect(covers.at(-1)?.of).toBeLessThan(0.5);
       const bright = await litOn(page);
-      expect(dim.brightest).toBeLessThanOrEqual(bright.brightest);
       expect(bright.lit).toBeGreaterThan(1000);
       expect(await bars(page)).toEqual(lit);
       expect(timeline.sections[firstLit]?.id).toBe("light");

@@ -50,7 +50,7 @@ const atRate = (samples: Float32Array, rate: number) =>
 
 describe("A voice of one's own and the bundled one", () => {
   test("each say whole sentences, as long as the timeline states to the sample, for any clips and rate", {
-    timeout: 60_000,
+    timeout: 120_000,
   }, () => {
     fc.assert(
       fc.property(anyWorksheet, anyClips, (worksheet, own) => {
