@@ -7,7 +7,7 @@ import { english } from "../timeline/scene.ts";
 import { builtPack } from "../voice/built-pack.ts";
 import { axeFinds } from "./axe.ts";
 import { builtKit as kit } from "./built-kit.ts";
-import { heardBy } from "./capture.ts";
+import { type Captured, heardBy } from "./capture.ts";
 import { openPage } from "./guided-run.ts";
 import { onsetOf } from "./onsets.ts";
 import { setStage, withoutWorker } from "./stage.ts";
@@ -26,29 +26,23 @@ describe("What is heard before a run, in a real browser", () => {
     const loud = captured.samples.findIndex((sample) => Math.abs(sample) > 0.02);
     const first = (captured.firstFrame + loud) / captured.sampleRate;
     const roughly = onsetOf(captured, kit.samples("agitate"), first, 0.02)?.at ?? 0;
-    const tones = cues.filter(({ channel }) => channel === "tone");
-    // By the middle one of all: a machine that was busy when the first was due begins that one late.
-    const began =
-      median(
-        tones.map(({ at, sounds }) => {
-          const tone = kit.samples(sounds[0] as ToneName);
-          return (onsetOf(captured, tone, roughly + at, 0.02)?.at ?? Number.NaN) - at;
-        }),
-      ) ?? Number.NaN;
-    for (const { at, sounds } of tones) {
-      const tone = kit.samples(sounds[0] as ToneName);
-      const onset = onsetOf(captured, tone, began + at, 0.02);
-      expect(onset?.likeness, sounds[0]).toBeGreaterThan(0.95);
-      // Sound that has only begun may lose the first one's beginning, and a tone is much like itself a period later.
-      const off = Math.abs((onset?.at ?? Number.NaN) - began - at);
-      expect(off, sounds[0]).toBeLessThan(at === 0 ? 0.005 : 0.0005);
-      const from = Math.round((began + at) * captured.sampleRate) - captured.firstFrame;
-      const lasts = (tone.length / 24_000) * captured.sampleRate;
+    const tones = cues
+      .filter(({ channel }) => channel === "tone")
+      .map(({ at, sounds: [name] }) => {
+        const tone = kit.samples(name as ToneName);
+        const onset = onsetOf(captured, tone, roughly + at, 0.02);
+        const heard = heardFrom(captured, onset?.at ?? roughly + at, tone.length / 24_000);
+        return { name, at, tone, onset, heard };
+      });
+    // What the capture missed a part of cannot be told from itself a period later.
+    const whole = tones.filter(({ heard }) => !heard.some(Number.isNaN));
+    expect(whole.length).toBeGreaterThan(tones.length - 2);
+    const began = median(whole, ({ at, onset }) => (onset?.at ?? Number.NaN) - at) ?? Number.NaN;
+    for (const { name, onset } of tones) expect(onset?.likeness, name).toBeGreaterThan(0.95);
+    for (const { name, at, tone, onset, heard } of whole) {
+      expect(Math.abs((onset?.at ?? Number.NaN) - began - at), name).toBeLessThan(0.0005);
       // As in a run: what was built, no louder and no softer.
-      const heard = captured.samples
-        .subarray(from, from + lasts)
-        .filter((each) => !Number.isNaN(each));
-      expect(loudest(heard) / loudest(tone), sounds[0]).toBeCloseTo(1, 1);
+      expect(loudest(heard) / loudest(tone), name).toBeCloseTo(1, 1);
     }
     await page.context().close();
   });
@@ -92,3 +86,9 @@ describe("What is heard before a run, in a real browser", () => {
 
 const loudest = (samples: Float32Array) =>
   samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
+
+/** What was captured from a time on the audio clock, for so many seconds. */
+function heardFrom({ samples, sampleRate, firstFrame }: Captured, at: number, seconds: number) {
+  const from = Math.round(at * sampleRate) - firstFrame;
+  return samples.subarray(from, from + Math.round(seconds * sampleRate));
+}
