@@ -2,7 +2,7 @@
 // only. The level is set by what comes out of the decoder, since coding changes it.
 import { gain, loudness, truePeak } from "../tones/loudness.ts";
 import { openDecoder, preSkip } from "./decoder.ts";
-import { bitrate, type CodedRate, encode } from "./encode.ts";
+import { bitrate, type CodedRate, encode, type Pains } from "./encode.ts";
 import { engineHash, openVoice } from "./engines.ts";
 import { master, shape } from "./master.ts";
 import { joinPackets } from "./packets.ts";
@@ -44,7 +44,7 @@ export const clipMade = (voice: Voice): string =>
   });
 
 interface Attempt {
-  readonly pains: number;
+  readonly pains: Pains;
   /** What the highest peaks are pressed down to, as a part of themselves. */
   readonly peaks: number;
 }
@@ -77,7 +77,7 @@ export const openSpeaker = async (voice: Voice): Promise<(text: string) => Promi
   const decode = await decoder;
 
   /** Null where the level cannot be reached. */
-  function coded(spoken: Float32Array, sampleRate: CodedRate, pains: number): Clip | null {
+  function coded(spoken: Float32Array, sampleRate: CodedRate, pains: Pains): Clip | null {
     const samples = Math.ceil((spoken.length * (24000 / sampleRate)) / step) * step;
     const said = new Float32Array((samples * sampleRate) / 24000);
     said.set(spoken);

@@ -1,5 +1,6 @@
 // Which synthesiser speaks which language, in which of its voices, and how fast. Build only.
 import type { Language } from "../units/language.ts";
+import type { Pains } from "./encode.ts";
 
 export type Voice = {
   readonly name: string;
@@ -7,7 +8,7 @@ export type Voice = {
    * How hard the coder tries, 0 to 10; at 5 it takes half as long as at 10. Over running water a recogniser
    * picked 97.0 % of the English phrases at 5, and 97.4 % at 10.
    */
-  readonly pains: number;
+  readonly pains: Pains;
   /**
    * Silence kept before and after what is said, ms: a voice that begins abruptly rings in the coder. With
    * the little that the English one needs, the recogniser picked 98.6 %.
