@@ -14,7 +14,7 @@ import { soon } from "./soon.ts";
 export interface Shelves extends DBSchema {
   /** By when they were begun too, so that the newest are found without reading any other. */
   runs: { key: string; value: unknown; indexes: { begunAt: number } };
-  /** What a list says of each run, made from it: never in a file, and made anew at any time. */
+  /** What a list says of each run, some hundreds a record, made from them: never in a file, and made anew at any time. */
   lines: { key: string; value: unknown };
   pictures: { key: string; value: unknown };
   tanks: { key: string; value: unknown };

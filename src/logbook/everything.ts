@@ -2,10 +2,10 @@
 // whatever ends it, all of it is there or none. What was taken in can be taken back the same way.
 import { type Base, inOne, type OpenBase, type Refusal, refusalOf, type Shelf } from "./base.ts";
 import { type Entry, type Kind, kinds } from "./kinds.ts";
+import { changeLines } from "./line-blocks.ts";
 import type { Content } from "./logbook-file.ts";
-import { lineOf } from "./run-line.ts";
+import { lineOf, type RunLine } from "./run-line.ts";
 import type { RunRecord } from "./run-record.ts";
-import { changed as linesChanged } from "./run-shelf.ts";
 import type { Settings, SettingsShelf } from "./settings-shelf.ts";
 import {
   type Before,
@@ -153,6 +153,7 @@ function writtenInto(base: Base, content: Content) {
   return inOne(base, [...shelves, "lines", "notes"], async (writing) => {
     const counts: Count[] = [];
     const changed: Changed[] = [];
+    const lines = new Map<string, RunLine>();
     for (const { kind, entries } of content.kept) {
       const count = { adds: 0, replaces: 0, skips: 0 };
       const shelf = writing.objectStore(kind.shelf);
@@ -165,15 +166,14 @@ function writtenInto(base: Base, content: Content) {
         changed.push({ kind, key: entry.key, was, is: value });
         unawaited(shelf.put(value, entry.key));
         // Whatever is in a content has been checked.
-        if (kind.shelf === "runs")
-          unawaited(writing.objectStore("lines").put(lineOf(value as RunRecord), entry.key));
+        if (kind.shelf === "runs") lines.set(entry.key, lineOf(value as RunRecord));
       }
       counts.push({ shelf: kind.shelf, ...count });
     }
     const notes = writing.objectStore("notes");
     const settingsLeft: unknown = await notes.get(SETTINGS_TO_COME);
     await notes.put(content.settings, SETTINGS_TO_COME);
-    await linesChanged(writing);
+    await changeLines(writing, lines);
     return { counts, changed, settingsLeft };
   });
 }

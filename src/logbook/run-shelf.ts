@@ -1,8 +1,9 @@
 // What is read and written of runs on their shelf of the base: each by one transaction of its own, and rejected where
 // the browser would not.
-import { type Base, inOne, type OpenBase, type Writing } from "./base.ts";
+import { type Base, inOne, type OpenBase } from "./base.ts";
+import { CHANGED, changeLines, LINES_OF, linesIn, writeLines } from "./line-blocks.ts";
 import { isPicture, keyOfPicture, keysOf, type Picture } from "./picture.ts";
-import { isRunLine, LINES, lineOf, type RunLine } from "./run-line.ts";
+import { LINES, lineOf, type RunLine } from "./run-line.ts";
 import { isRunRecord, type RunRecord } from "./run-record.ts";
 
 /** A run with its pictures, out of the store, to be put back as it was. */
@@ -11,21 +12,12 @@ export interface TakenOut {
   readonly pictures: readonly Picture[];
 }
 
-const LINES_OF = "lines are of";
-/** Noted anew by whatever changes a line, so that a page can tell whether those that it has read still hold. */
-export const CHANGED = "lines were changed";
-
-/** To be called in every transaction that writes a line. */
-export function changed(writing: Writing): Promise<unknown> {
-  return writing.objectStore("notes").put(Math.random(), CHANGED);
-}
-
 /** All lines as they were read, the newest first. */
 export interface ReadLines {
   readonly lines: readonly RunLine[];
   /** How many runs there were, those that have no line among them. */
   readonly runs: number;
-  /** What was noted as they were read; undefined: an older version wrote them last, and notes nothing. */
+  /** What was noted as they were read. */
   readonly changed: unknown;
 }
 
@@ -52,31 +44,28 @@ export const newestFirst = (lines: readonly RunLine[]): readonly RunLine[] =>
  * Made anew of all runs where another version made them, or none has yet.
  * @param read what was read last: handed back where nothing has changed since.
  */
-export async function linesIn(base: Base, read: ReadLines | null): Promise<ReadLines> {
+export async function readLines(base: Base, read: ReadLines | null): Promise<ReadLines> {
   const looking = base.transaction(["lines", "runs", "notes"]);
   const notes = looking.objectStore("notes");
-  const [of, changed, runs] = await Promise.all([
-    notes.get(LINES_OF),
-    notes.get(CHANGED),
+  const [of, changed] = await Promise.all([notes.get(LINES_OF), notes.get(CHANGED)]);
+  if (of !== LINES) return madeAnew(base);
+  // Counting ten thousand runs takes a browser as long as reading all their lines.
+  if (read !== null && read.changed === changed) return read;
+  const [blocks, runs] = await Promise.all([
+    looking.objectStore("lines").getAll(),
     looking.objectStore("runs").count(),
   ]);
-  if (of !== LINES) return madeAnew(base);
-  if (read !== null && changed !== undefined && read.changed === changed && read.runs === runs)
-    return read;
-  const kept = await looking.objectStore("lines").getAll();
-  return { lines: newestFirst(kept.filter(isRunLine)), runs, changed };
+  const lines = linesIn(blocks);
+  return lines === null ? madeAnew(base) : { lines: newestFirst(lines), runs, changed };
 }
 
 function madeAnew(base: Base): Promise<ReadLines> {
   return inOne(base, ["lines", "runs", "notes"], async (making) => {
     const kept = await making.objectStore("runs").getAll();
     const all = kept.filter(isRunRecord).map(lineOf);
-    await making.objectStore("lines").clear();
-    await Promise.all(all.map((line) => making.objectStore("lines").put(line, line.id)));
-    await making.objectStore("notes").put(LINES, LINES_OF);
-    await changed(making);
-    const noted = await making.objectStore("notes").get(CHANGED);
-    return { lines: newestFirst(all), runs: kept.length, changed: noted };
+    await writeLines(making, all);
+    const changed: unknown = await making.objectStore("notes").get(CHANGED);
+    return { lines: newestFirst(all), runs: kept.length, changed };
   });
 }
 
@@ -87,8 +76,7 @@ export function takenFrom(base: Base, id: string): Promise<TakenOut | null> {
     const keys = keysOf(id, await shelf.getAllKeys());
     const pictures = (await Promise.all(keys.map((key) => shelf.get(key)))).filter(isPicture);
     await taking.objectStore("runs").delete(id);
-    await taking.objectStore("lines").delete(id);
-    await changed(taking);
+    await changeLines(taking, [[id, null]]);
     for (const picture of pictures) await shelf.delete(keyOfPicture(picture));
     return isRunRecord(run) ? { run, pictures } : null;
   });
@@ -97,8 +85,7 @@ export function takenFrom(base: Base, id: string): Promise<TakenOut | null> {
 export function putInto(base: Base, { run, pictures }: TakenOut): Promise<void> {
   return inOne(base, ["runs", "lines", "pictures", "notes"], async (putting) => {
     await putting.objectStore("runs").put(run, run.id);
-    await putting.objectStore("lines").put(lineOf(run), run.id);
-    await changed(putting);
+    await changeLines(putting, [[run.id, lineOf(run)]]);
     for (const picture of pictures)
       await putting.objectStore("pictures").put(picture, keyOfPicture(picture));
   });
@@ -115,8 +102,7 @@ export async function change(
     const next = make(isRunRecord(was) ? was : null);
     if (next === null) return false;
     await writing.objectStore("runs").put(next, id);
-    await writing.objectStore("lines").put(lineOf(next), id);
-    await changed(writing);
+    await changeLines(writing, [[id, lineOf(next)]]);
     return true;
   });
 }

@@ -5,12 +5,12 @@ import { lineOf, type RunLine } from "./run-line.ts";
 import { isRunRecord, type Judgement, judgementOf, type RunRecord } from "./run-record.ts";
 import {
   change,
-  linesIn,
   newestFirst,
   newestIn,
   putInto,
   type ReadLines,
   readAll,
+  readLines,
   type TakenOut,
   takenFrom,
 } from "./run-shelf.ts";
@@ -89,7 +89,7 @@ export function runStore(open: OpenBase, now: () => number = Date.now): RunStore
     async lines() {
       const held = [...here.values()].map(lineOf);
       try {
-        read = await soon(linesIn(await soon(open()), read), PATIENCE);
+        read = await soon(readLines(await soon(open()), read), PATIENCE);
         const { lines, runs } = read;
         const others = lines.filter(({ id }) => !here.has(id));
         return {

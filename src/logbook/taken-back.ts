@@ -2,9 +2,9 @@
 // transaction. What has been changed since is nobody's to take away: it stays, and is counted.
 import { type Base, inOne } from "./base.ts";
 import { type Kind, kinds } from "./kinds.ts";
-import { lineOf } from "./run-line.ts";
+import { changeLines } from "./line-blocks.ts";
+import { lineOf, type RunLine } from "./run-line.ts";
 import { isRunRecord } from "./run-record.ts";
-import { changed as linesChanged } from "./run-shelf.ts";
 import type { Settings } from "./settings-shelf.ts";
 
 /** One entry that a file changed. */
@@ -33,9 +33,9 @@ export const SETTINGS_TO_GO = "settings to go";
 export function takenBack(base: Base, before: Before): Promise<number> {
   return inOne(base, [...kinds.map(({ shelf }) => shelf), "lines", "notes"], async (writing) => {
     let stayed = 0;
+    const lines = new Map<string, RunLine | null>();
     for (const kind of kinds) {
       const shelf = writing.objectStore(kind.shelf);
-      const lines = writing.objectStore("lines");
       const changed = before.changed.filter((one) => one.kind === kind);
       // All asked for at once: ten thousand questions in turn would take a while.
       const now: readonly unknown[] = await Promise.all(changed.map(({ key }) => shelf.get(key)));
@@ -47,15 +47,14 @@ export function takenBack(base: Base, before: Before): Promise<number> {
           continue;
         }
         unawaited(was === undefined ? shelf.delete(key) : shelf.put(was, key));
-        if (kind.shelf !== "runs") continue;
-        unawaited(isRunRecord(was) ? lines.put(lineOf(was), key) : lines.delete(key));
+        if (kind.shelf === "runs") lines.set(key, isRunRecord(was) ? lineOf(was) : null);
       }
     }
     const notes = writing.objectStore("notes");
     if (before.settingsLeft === undefined) await notes.delete(SETTINGS_TO_COME);
     else await notes.put(before.settingsLeft, SETTINGS_TO_COME);
     await notes.put(before.settings, SETTINGS_TO_GO);
-    await linesChanged(writing);
+    await changeLines(writing, lines);
     return stayed;
   });
 }

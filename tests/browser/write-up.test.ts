@@ -24,24 +24,25 @@ async function choose(page: Page, count: number): Promise<void> {
   await button(page, everything.take).waitFor({ timeout: 30_000 });
 }
 
-/** What the page's own base holds, by shelf. */
+/** How many runs and how many lines of runs the page's own base holds. */
 const held = (page: Page) =>
   page.evaluate(async () => {
     const base = await new Promise<IDBDatabase>((resolve) => {
       const opening = indexedDB.open("tankside");
       opening.onsuccess = () => resolve(opening.result);
     });
-    const counts = await Promise.all(
+    const [runs, blocks] = await Promise.all(
       ["runs", "lines"].map(
         (shelf) =>
-          new Promise<number>((resolve) => {
-            const counting = base.transaction(shelf).objectStore(shelf).count();
-            counting.onsuccess = () => resolve(counting.result);
+          new Promise<readonly unknown[]>((resolve) => {
+            const reading = base.transaction(shelf).objectStore(shelf).getAll();
+            reading.onsuccess = () => resolve(reading.result);
           }),
       ),
     );
     base.close();
-    return counts;
+    const lines = (blocks ?? []).flatMap((block) => JSON.parse(String(block)) as unknown[]);
+    return [runs?.length, lines.length];
   });
 
 describe("Write up in a real browser", () => {

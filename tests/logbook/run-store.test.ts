@@ -189,30 +189,6 @@ describe("the kept runs", () => {
     expect(await lines()).toEqual(["", "thin"]);
     expect(whole).not.toHaveBeenCalled();
   });
-
-  test("of an older version, which notes no change, are read each time", async () => {
-    const open = logbookBase();
-    const store = runStore(open, () => now);
-    await store.keep(thursday);
-    await store.lines();
-    const base = await open();
-    await base.delete("notes", "lines were changed");
-    await store.lines();
-    await base.put("lines", { ...lineOf(thursday), text: "theirs" }, "thursday");
-    expect((await store.lines()).lines[0]?.text).toBe("theirs");
-  });
-
-  test("have their lines made anew where another version made them", async () => {
-    const open = logbookBase();
-    const store = runStore(open, () => now);
-    await store.keep(thursday);
-    await store.lines();
-    const base = await open();
-    await base.put("notes", 0, "lines are of");
-    await base.clear("lines");
-    await base.put("lines", { id: "thursday", shape: "of old" }, "thursday");
-    expect(await allOf(runStore(open, () => now))).toEqual(found(at(thursday)));
-  });
 });
 
 describe("a browser that keeps nothing", () => {
