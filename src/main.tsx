@@ -266,7 +266,13 @@ async function begin(): Promise<void> {
         location.hash = "#lights-out";
         await ports.goOnWithUnfinished();
       } else ports.prepare(workOut.worksheet.value?.language);
-      if (ports.current.value === null) lightByPress();
+      if (ports.current.value !== null) return;
+      lightByPress();
+      // What kept runs are shown with, and their lines: of thousands, more than a person waits for gladly.
+      whenIdle(() => {
+        void import("./ui/write-up-ports.ts");
+        void records().then((store) => store.lines());
+      });
     } catch (error) {
       lightByPress();
       throw error;

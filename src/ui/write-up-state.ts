@@ -90,7 +90,10 @@ export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
   );
 
   async function lookAgain(): Promise<void> {
-    const lines = await store.lines();
+    await showAll(await store.lines());
+  }
+
+  async function showAll(lines: FoundRuns): Promise<void> {
     batch(() => {
       found.value = lines;
       whole.value = true;
@@ -99,13 +102,21 @@ export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
   }
 
   async function look(): Promise<void> {
-    const newest = await store.newest(PAGE);
-    if (newest.length > 0)
-      batch(() => {
-        records.value = new Map(newest.map((run) => [run.id, run]));
+    const asked = store.newest(PAGE);
+    const reading = store.lines();
+    // Where the lines were read before, they come first, and all is drawn in one go.
+    let all: FoundRuns | null = null;
+    void reading.then((lines) => {
+      all = lines;
+    });
+    const newest = await asked;
+    batch(() => {
+      records.value = new Map(newest.map((run) => [run.id, run]));
+      if (newest.length > 0)
         found.value = { kind: "found", lines: newest.map(lineOf), onlyHere: [], unread: 0 };
-      });
-    await lookAgain();
+      if (all !== null) void showAll(all);
+    });
+    if (all === null) await showAll(await reading);
   }
   void look();
 
