@@ -1,12 +1,11 @@
 // Files to take along, made in a worker of the browser; links copied and handed on.
 import { fetchPackedSounds } from "./live/browser-sounds.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
-import type { WorkerWish } from "./take-along.ts";
-import type { WorkerTold } from "./take-along-worker.ts";
+import type { WorkerAsked, WorkerTold } from "./take-along-worker.ts";
 import type { FileWish } from "./track/files.ts";
 import type { Making, TakePorts } from "./ui/take-port.ts";
 import { type Language, spokenIn } from "./units/language.ts";
-import { noClips, type Speaker } from "./voice/speaker.ts";
+import { noClips, type OwnClips, type Speaker } from "./voice/speaker.ts";
 
 const types: { readonly [kind in FileWish["kind"]]: string } = {
   mp3: "audio/mpeg",
@@ -23,22 +22,65 @@ type Parts = Pick<TakePorts, "saveFile" | "print"> & {
   readonly speakerOf: (language: Language) => Promise<Speaker>;
 };
 
+/** A worker that unpacks a session's sounds, or has unpacked them: for one file. */
+interface Opened {
+  readonly worksheet: Worksheet;
+  readonly own: OwnClips;
+  readonly worker: Worker;
+  /** Rejects where a sound could not be fetched. */
+  readonly handed: Promise<void>;
+}
+
 export function browserTakeAlong({ speakerOf, ...given }: Parts): TakePorts {
+  let held: Opened | null = null;
+  let holding: Worksheet | null = null;
+
+  async function ownFor(worksheet: Worksheet): Promise<OwnClips> {
+    const speaker = await speakerOf(spokenIn(worksheet.language));
+    // A voice of the device cannot be caught in a file, which is told beforehand.
+    return speaker.kind === "clips" ? speaker.own : noClips;
+  }
+
+  async function hold(worksheet: Worksheet): Promise<void> {
+    const own = await ownFor(worksheet);
+    if (holding === worksheet && held === null) held = opened(worksheet, own);
+  }
+
+  function letGo(): void {
+    held?.worker.terminate();
+    held = null;
+  }
+
   async function make(
     worksheet: Worksheet,
     wish: FileWish,
     told: (done: number) => void,
   ): Promise<Making> {
-    const language = spokenIn(worksheet.language);
-    const [bytes, speaker] = await Promise.all([fetchPackedSounds(language), speakerOf(language)]);
-    // A voice of the device cannot be caught in a file, which is told beforehand.
-    const own = speaker.kind === "clips" ? speaker.own : noClips;
-    return working({ wish, worksheet, own, bytes }, told);
+    const own = await ownFor(worksheet);
+    // One that was opened for another voice, or another session, is of no use any more.
+    if (held?.worksheet !== worksheet || held.own !== own) letGo();
+    const { worker, handed } = held ?? opened(worksheet, own);
+    held = null;
+    const making = working(worker, handed, wish, told);
+    const over = () => {
+      worker.terminate();
+      if (holding === worksheet) void hold(worksheet);
+    };
+    making.file.then(over, over);
+    return making;
   }
 
   return {
     ...given,
     make,
+    holdReady(worksheet) {
+      holding = worksheet;
+      void hold(worksheet);
+      return () => {
+        holding = null;
+        letGo();
+      };
+    },
     deviceSpeaks: async (language) => (await speakerOf(language)).kind === "device",
     address: () => location.href.replace(/#.*$/, ""),
     async copy(text) {
@@ -57,8 +99,28 @@ export function browserTakeAlong({ speakerOf, ...given }: Parts): TakePorts {
   };
 }
 
-function working(wish: WorkerWish, told: (done: number) => void): Making {
+function opened(worksheet: Worksheet, own: OwnClips): Opened {
   const worker = new Worker(new URL("./take-along-worker.ts", import.meta.url), { type: "module" });
+  const handed = fetchPackedSounds(spokenIn(worksheet.language)).then((bytes) => {
+    const { pack, kit, stretcher, encoder } = bytes;
+    // Handed over, not copied: they were fetched for this file alone.
+    ask(
+      worker,
+      { kind: "session", session: { worksheet, own, bytes } },
+      [pack, kit, stretcher, encoder].map(({ buffer }) => buffer),
+    );
+  });
+  // Whoever waits for a file is told.
+  handed.catch(() => {});
+  return { worksheet, own, worker, handed };
+}
+
+function working(
+  worker: Worker,
+  handed: Promise<void>,
+  wish: FileWish,
+  told: (done: number) => void,
+): Making {
   let cancel = () => {};
   const file = new Promise<Blob | "too-long">((resolve, reject) => {
     cancel = () => reject(new Error("cancelled"));
@@ -66,16 +128,12 @@ function working(wish: WorkerWish, told: (done: number) => void): Making {
     worker.addEventListener("message", ({ data }: MessageEvent<WorkerTold>) => {
       if (typeof data === "number") told(data);
       else if (data === "too-long") resolve(data);
-      else resolve(data.slice(0, data.size, types[wish.wish.kind]));
+      else resolve(data.slice(0, data.size, types[wish.kind]));
     });
-    const { pack, kit, stretcher, encoder } = wish.bytes;
-    // Handed over, not copied: they were fetched for this file alone.
-    worker.postMessage(
-      wish,
-      [pack, kit, stretcher, encoder].map(({ buffer }) => buffer),
-    );
+    handed.then(() => ask(worker, { kind: "file", wish }), reject);
   });
-  const over = () => worker.terminate();
-  file.then(over, over);
   return { file, cancel: () => cancel() };
 }
+
+const ask = (worker: Worker, asked: WorkerAsked, handed: Transferable[] = []): void =>
+  worker.postMessage(asked, handed);

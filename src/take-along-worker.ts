@@ -1,13 +1,31 @@
 // The worker in which the page makes a file to take along, so that the page answers all the while. Its pieces become
 // the browser's here, which may put them on the disk: the page itself never holds any.
-import { makeInWorker, type WorkerWish } from "./take-along.ts";
+import { fileMaker, type MakeFile, type WorkerSession } from "./take-along.ts";
+import type { FileWish } from "./track/files.ts";
+import { silence } from "./track/wav-file.ts";
+
+/** First a session; then, whenever a person asks for it, the one file. */
+export type WorkerAsked =
+  | { readonly kind: "session"; readonly session: WorkerSession }
+  | { readonly kind: "file"; readonly wish: FileWish };
 
 /** What the page is told: how far it is, from 0 to 1; the file, or that it is longer than such a file can be. */
 export type WorkerTold = number | Blob | "too-long";
 
-self.addEventListener("message", ({ data }: MessageEvent<WorkerWish>) => {
-  // What goes wrong is the worker's own error, which the page is told of.
-  make(data).then(tell, (error: unknown) => reportError(error));
+let maker: Promise<MakeFile> | null = null;
+
+self.addEventListener("message", ({ data }: MessageEvent<WorkerAsked>) => {
+  switch (data.kind) {
+    case "session":
+      maker = fileMaker(data.session);
+      // It is told of to whoever asks for a file.
+      maker.catch(() => {});
+      break;
+    case "file":
+      // What goes wrong is the worker's own error, which the page is told of.
+      make(data.wish).then(tell, (error: unknown) => reportError(error));
+      break;
+  }
 });
 
 /** The page is told again once so much more is made, from 0 to 1. */
@@ -16,26 +34,53 @@ const TOLD = 0.01;
 /** So much may be made that the browser has not taken yet, bytes. */
 const AHEAD = 16_000_000;
 
-/** As a stream, which the browser takes in its own time while more is made: each Blob would have to be waited for. */
-async function make(wish: WorkerWish): Promise<Blob | "too-long"> {
+/** Of less silence, taking it from elsewhere costs a browser more than being handed it, bytes. */
+const WORTH = 192_000;
+
+/** A part of the file: of what the browser was handed, or of silence. */
+interface Part {
+  readonly of: "handed" | "silence";
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * As a stream, which the browser takes in its own time while more is made: each Blob would have to be waited for. Most
+ * of a WAV file is silence, which it is handed once.
+ */
+async function make(wish: FileWish): Promise<Blob | "too-long"> {
+  if (maker === null) throw new Error("a file was asked for before a session was told of");
   const { readable, writable } = new TransformStream<Uint8Array, Uint8Array>(
     {},
     new ByteLengthQueuingStrategy({ highWaterMark: AHEAD }),
   );
-  const file = new Response(readable).blob();
+  const reading = new Response(readable).blob();
   const out = writable.getWriter();
+  const parts: Part[] = [];
+  let handed = 0;
   let told = 0;
-  const isWhole = await makeInWorker(wish, (piece, done) => {
+  const isWhole = await (await maker)(wish, (piece, done) => {
     if (done >= told) {
       tell(done);
       told = done + TOLD;
     }
+    if (piece.buffer === silence.buffer && piece.length >= WORTH) {
+      parts.push({ of: "silence", from: 0, to: piece.length });
+      return;
+    }
+    const last = parts.at(-1);
+    const from = last?.of === "handed" ? (parts.pop()?.from ?? handed) : handed;
+    handed += piece.length;
+    parts.push({ of: "handed", from, to: handed });
     // What goes wrong with one is heard of as the file is waited for.
     out.write(piece).catch(() => {});
     return out.ready;
   });
   await out.close();
-  return isWhole ? file : "too-long";
+  const blobs = { handed: await reading, silence: new Blob([silence]) };
+  return isWhole
+    ? new Blob(parts.map(({ of, from, to }) => blobs[of].slice(from, to)))
+    : "too-long";
 }
 
 const tell = (told: WorkerTold): void => self.postMessage(told);

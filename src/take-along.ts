@@ -1,5 +1,6 @@
 // A worksheet and the bytes of sounds in, the session that files are made of out: for the page's worker and the
 // command line alike. It stands above the pipeline, since the stages know neither packs nor WebAssembly.
+import { once } from "./once.ts";
 import { planOf } from "./plan/plan.ts";
 import { wordsIn } from "./plan/words/languages.ts";
 import type { Worksheet } from "./plan/worksheet.ts";
@@ -46,8 +47,15 @@ export async function sessionOf(
         Promise.all([bytes.kitIndex(), bytes.kit()]).then(([index, pcm]) => openKit(index, pcm)),
         bytes.stretcher().then(openStretch),
       ]);
+      /** By the phrase as recorded: one that is said often is stretched once. */
+      const stretched = new Map<Float32Array, Float32Array>();
       return {
-        phrase: (text, sentence) => stretch(phraseOf(text, sentence, own, pack.decode), rate),
+        phrase(text, sentence) {
+          const recorded = phraseOf(text, sentence, own, pack.decode);
+          const known = stretched.get(recorded) ?? stretch(recorded, rate);
+          stretched.set(recorded, known);
+          return known;
+        },
         tone: (name) => kit.samples(name),
       };
     },
@@ -55,9 +63,8 @@ export async function sessionOf(
   };
 }
 
-/** What a worker is handed; its sounds as they were fetched. */
-export interface WorkerWish {
-  readonly wish: FileWish;
+/** What a worker is handed first: a session, and its sounds as they were fetched. */
+export interface WorkerSession {
   readonly worksheet: Worksheet;
   readonly own: OwnClips;
   readonly bytes: {
@@ -74,11 +81,14 @@ export interface WorkerWish {
  * @param take is handed each piece, with how far it is from 0 to 1; the next waits for it.
  * @returns false where it is longer than such a file can be.
  */
-export async function makeInWorker(
-  { wish, worksheet, own, bytes }: WorkerWish,
+export type MakeFile = (
+  wish: FileWish,
   take: (piece: Uint8Array, done: number) => Promise<void> | void,
-): Promise<boolean> {
-  const session = await sessionOf(
+) => Promise<boolean>;
+
+/** Unpacks at once all that the session says, so that no file waits for it. */
+export async function fileMaker({ worksheet, own, bytes }: WorkerSession): Promise<MakeFile> {
+  const opened = await sessionOf(
     worksheet,
     {
       index: bytes.index,
@@ -90,12 +100,19 @@ export async function makeInWorker(
     },
     own,
   );
-  const file = await fileOf(session, wish);
-  if (file === null) return false;
-  let made = 0;
-  for (const piece of file.pieces) {
-    made += piece.length;
-    await take(piece, made / file.bytes);
+  const session = { ...opened, sources: once(opened.sources) };
+  const { phrase } = await session.sources();
+  for (const { channel, sounds } of session.timeline.sections.flatMap(({ cues }) => cues)) {
+    if (channel === "voice") for (const text of sounds) phrase(text, sounds);
   }
-  return true;
+  return async (wish, take) => {
+    const file = await fileOf(session, wish);
+    if (file === null) return false;
+    let made = 0;
+    for (const piece of file.pieces) {
+      made += piece.length;
+      await take(piece, made / file.bytes);
+    }
+    return true;
+  };
 }

@@ -21,7 +21,10 @@ export interface Part {
   readonly cues: readonly Numbered<Cue>[];
 }
 
-/** A cue goes with its moment's bath; one without a moment, with the bath that was poured in last. */
+/**
+ * A cue goes with its moment's bath; one without a moment, with the bath that was poured in last, or is to be next
+ * where that was spoken of already.
+ */
 export function partsOf({ moments, cues }: Section): readonly Part[] {
   const parts: (Part & { moments: Numbered<Moment>[]; cues: Numbered<Cue>[] })[] = [];
   for (const [i, moment] of moments.entries()) {
@@ -30,13 +33,15 @@ export function partsOf({ moments, cues }: Section): readonly Part[] {
     else parts.push({ bath: moment.bath, moments: [[i, moment]], cues: [] });
   }
   if (parts.length === 0) parts.push({ bath: null, moments: [], cues: [] });
-  const partOf = new Map(parts.flatMap((part) => part.moments.map(([i]) => [i, part])));
+  const partOf = new Map(parts.flatMap(({ moments }, part) => moments.map(([i]) => [i, part])));
+  const pouredBy = (at: number) =>
+    parts.findLastIndex(({ moments: [first] }) => first === undefined || first[1].at <= at);
+  let latest = 0;
   for (const [i, cue] of cues.entries()) {
-    const part =
-      cue.moment === null
-        ? parts.findLast(({ moments: [first] }) => first === undefined || first[1].at <= cue.at)
-        : partOf.get(cue.moment);
-    (part ?? parts[0])?.cues.push([i, cue]);
+    const own = cue.moment === null ? undefined : partOf.get(cue.moment);
+    const part = own ?? Math.max(latest, pouredBy(cue.at));
+    latest = Math.max(latest, part);
+    parts[part]?.cues.push([i, cue]);
   }
   return parts;
 }

@@ -31,6 +31,7 @@ export function takeAlongWith(ports: TakePorts): ComponentType<TakeProps> {
         shown = false;
       };
     }, [language]);
+    useEffect(() => ports.holdReady(worksheet), [worksheet]);
     const { take, walk } = lateWords.value;
     const at = readPlannedTime(planned);
     return (

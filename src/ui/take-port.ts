@@ -16,6 +16,8 @@ export interface TakePorts {
     wish: FileWish,
     told: (done: number) => void,
   ) => Promise<Making>;
+  /** Has all that this session says unpacked before a file of it is asked for; returns the way to let it go. */
+  readonly holdReady: (worksheet: Worksheet) => () => void;
   /** Whether a voice of the device speaks a language's runs, which no file can hold. */
   readonly deviceSpeaks: (language: Language) => Promise<boolean>;
   readonly saveFile: (name: string, content: Blob) => void;

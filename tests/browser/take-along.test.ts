@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { linkOf } from "../../src/plan/worksheet-link.ts";
-import { makeInWorker } from "../../src/take-along.ts";
+import { fileMaker } from "../../src/take-along.ts";
 import { readIndex } from "../../src/voice/pack.ts";
 import { shortWorksheet } from "./guided-run.ts";
 import { setStage, withoutWorker } from "./stage.ts";
@@ -25,22 +25,19 @@ const soundJson = (name: string) => JSON.parse(readFileSync(`public/sound/${name
 /** As the command line makes it, which tests/cli holds to the same function. */
 async function madeInNode(kind: "mp3" | "wav"): Promise<Buffer> {
   const pieces: Uint8Array[] = [];
-  await makeInWorker(
-    {
-      wish: { kind, gap: 1, waits: "pass" },
-      worksheet,
-      own: new Map(),
-      bytes: {
-        index: readIndex(soundJson("en.json")),
-        pack: soundFile("en.pack"),
-        kitIndex: soundJson("tones.json"),
-        kit: soundFile("tones.pcm"),
-        stretcher: new Uint8Array(readFileSync("node_modules/@echogarden/sonic-wasm/sonic.wasm")),
-        encoder: soundFile("lame.wasm"),
-      },
+  const make = await fileMaker({
+    worksheet,
+    own: new Map(),
+    bytes: {
+      index: readIndex(soundJson("en.json")),
+      pack: soundFile("en.pack"),
+      kitIndex: soundJson("tones.json"),
+      kit: soundFile("tones.pcm"),
+      stretcher: new Uint8Array(readFileSync("node_modules/@echogarden/sonic-wasm/sonic.wasm")),
+      encoder: soundFile("lame.wasm"),
     },
-    (piece) => void pieces.push(piece),
-  );
+  });
+  await make({ kind, gap: 1, waits: "pass" }, (piece) => void pieces.push(piece));
   return Buffer.concat(pieces);
 }
 

@@ -7,7 +7,7 @@ import { describe, expect, test } from "vitest";
 import { tankside as run } from "../../src/command-line.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
-import { makeInWorker } from "../../src/take-along.ts";
+import { fileMaker } from "../../src/take-along.ts";
 import type { Timeline } from "../../src/timeline/score.ts";
 import { sampleRate } from "../../src/tones/designs.ts";
 import { readIndex } from "../../src/voice/pack.ts";
@@ -137,22 +137,19 @@ describe("The command line", () => {
     const worker: Uint8Array[] = [];
     const soundFile = async (name: string) => readFileSync(`public/sound/${name}`);
     const bytesOf = async (name: string) => new Uint8Array(await soundFile(name));
-    await makeInWorker(
-      {
-        wish: { kind: "mp3", gap: 5, waits: "pass" },
-        worksheet: short as Worksheet,
-        own: new Map(),
-        bytes: {
-          index: readIndex(JSON.parse((await soundFile("en.json")).toString())),
-          pack: await bytesOf("en.pack"),
-          kitIndex: JSON.parse((await soundFile("tones.json")).toString()),
-          kit: await bytesOf("tones.pcm"),
-          stretcher: new Uint8Array(readFileSync("node_modules/@echogarden/sonic-wasm/sonic.wasm")),
-          encoder: await bytesOf("lame.wasm"),
-        },
+    const make = await fileMaker({
+      worksheet: short as Worksheet,
+      own: new Map(),
+      bytes: {
+        index: readIndex(JSON.parse((await soundFile("en.json")).toString())),
+        pack: await bytesOf("en.pack"),
+        kitIndex: JSON.parse((await soundFile("tones.json")).toString()),
+        kit: await bytesOf("tones.pcm"),
+        stretcher: new Uint8Array(readFileSync("node_modules/@echogarden/sonic-wasm/sonic.wasm")),
+        encoder: await bytesOf("lame.wasm"),
       },
-      (piece) => void worker.push(piece),
-    );
+    });
+    await make({ kind: "mp3", gap: 5, waits: "pass" }, (piece) => void worker.push(piece));
     expect(Buffer.concat(worker).equals(written)).toBe(true);
   });
 

@@ -153,6 +153,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
     const worksheet = demos.gullrock;
     const Take = takeAlongWith({
       make: () => Promise.reject(new Error("no worker")),
+      holdReady: () => () => {},
       deviceSpeaks: async () => true,
       saveFile() {},
       print() {},

@@ -143,6 +143,17 @@ describe("a score", () => {
     expect(scoreOf(fills).map((system) => system.bath)).toEqual(["wash"]);
   });
 
+  test("keeps what belongs to no moment behind the words of the bath that were said before it", () => {
+    const section = sectionOf("developer");
+    const ready = section.cues.findIndex(({ says }) => says?.includes("second vessel"));
+    const before = section.cues[ready];
+    if (before === undefined) throw new Error("the second vessel is not spoken of");
+    expect(section.moments[before.moment ?? 0]?.bath).toBe("stop");
+    const [at, until] = [before.until + 0.3, before.until + 1.3];
+    const after = { ...before, kind: "tell", at, until, moment: null, says: "A cap." } as const;
+    holdsLaws({ ...section, cues: section.cues.toSpliced(ready + 1, 0, after) });
+  });
+
   test("of a section that only tells has one system, without a bath", () => {
     const [system, ...others] = scoreOf(sectionOf("lay-out"));
     expect(others).toEqual([]);

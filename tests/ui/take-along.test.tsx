@@ -35,6 +35,7 @@ function shown(more: Partial<TakePorts> = {}) {
         },
       };
     },
+    holdReady: () => () => {},
     deviceSpeaks: async () => false,
     saveFile: (name) => void saved.push(name),
     print() {},
@@ -86,6 +87,20 @@ describe("The track", () => {
     expect(world.saved).toEqual(["gullrock-light-thursday-evening.mp3"]);
     expect(statuses()).toContain(take.saved("gullrock-light-thursday-evening.mp3"));
     expect(screen.queryByRole("progressbar")).toBeNull();
+  });
+
+  test("has its sounds held ready from before it is asked for until the place is left", async () => {
+    const held: string[] = [];
+    const { unmount } = shown({
+      holdReady({ title }) {
+        held.push(`holds ${title}`);
+        return () => void held.push(`lets go of ${title}`);
+      },
+    });
+    await press(take.makes.wav);
+    expect(held).toEqual([`holds ${demos.gullrock.title}`]);
+    await act(async () => unmount());
+    expect(held.slice(1)).toEqual([`lets go of ${demos.gullrock.title}`]);
   });
 
   test("is made once, however often it is pressed for", async () => {
@@ -228,6 +243,7 @@ describe("The link", () => {
       }));
     const ports: TakePorts = {
       make: () => Promise.reject(new Error("not asked for")),
+      holdReady: () => () => {},
       deviceSpeaks: async () => false,
       saveFile() {},
       print() {},
