@@ -215,7 +215,8 @@ async function begin(): Promise<void> {
         "walk-through": async () => {
           const { walkThroughWith } = await withLateWords(import("./ui/walk-through.tsx"));
           const print = () => window.print();
-          return walkThroughWith({ ...(await runViewPorts()), print, TakeAlong });
+          const ports = await runViewPorts();
+          return walkThroughWith({ ...ports, sounds: ports.runs.voice, print, TakeAlong });
         },
         "lights-out": async () => {
           const { lightsOutWith } = await withLateWords(import("./ui/lights-out.tsx"));

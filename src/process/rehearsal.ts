@@ -127,16 +127,29 @@ function withItsHow(step: Step): Step {
   return { ...step, tells: [...tells.slice(0, until), ...more, ...tells.slice(until)] };
 }
 
+/** Of the baths first, each once. */
+function whysOf(moments: readonly Moment[], why: Outline["why"]): readonly string[] {
+  const all = [
+    ...moments.flatMap(({ bath }) => (bath === null ? [] : (why.bath[bath] ?? []))),
+    ...moments.flatMap((moment) => why.deed[moment.do] ?? []),
+  ];
+  return [...new Set(all)];
+}
+
+/** The how and the why of a step by itself: what a rehearsal says of it that a run says only when asked, or never. */
+export function reasonsOf(
+  worksheet: Worksheet,
+  { more = [], moments }: { readonly more?: readonly string[]; readonly moments: Step["moments"] },
+): readonly string[] {
+  return [...more, ...whysOf(moments, outlineOf(worksheet).why)];
+}
+
 /** To each bath that has a reason untold so far, a step that only tells it. */
 function reasonsFor(steps: readonly Step[], { why }: Outline): ReadonlyMap<Step, Step> {
   const told = new Set<string>();
   const before = new Map<Step, Step>();
   for (const step of steps) {
-    const all = [
-      ...step.stays.flatMap(({ bath }) => why.bath[bath] ?? []),
-      ...step.moments.flatMap((moment) => why.deed[moment.do] ?? []),
-    ];
-    const fresh = [...new Set(all)].filter((key) => !told.has(key));
+    const fresh = whysOf(step.moments, why).filter((key) => !told.has(key));
     if (fresh.length === 0) continue;
     for (const key of fresh) told.add(key);
     const id = before.size === 0 ? "why" : `why-${before.size + 1}`;

@@ -1,93 +1,32 @@
-// The fields of a worksheet that are asked by ear, in the order in which they are, each with what it takes and
-// what it changes. Data that follows from the draft alone: its rows and its baths are what they are.
+// The fields of a worksheet that are asked by ear, in the order in which they are. Data that follows from the
+// draft alone: its rows and its baths are what they are.
 
 import { darkWaitSeconds } from "../plan/dark-wait.ts";
 import { type BathFacts, processBaths } from "../trade/baths.ts";
 import { methods } from "../trade/method.ts";
 import { readFilmSize } from "../units/film-size.ts";
+import { languages } from "../units/language.ts";
+import {
+  choice,
+  type EarField,
+  type Gate,
+  measured,
+  number,
+  same,
+  upToAnHour,
+  warm,
+} from "./by-ear-field.ts";
+import { moreOfBath } from "./by-ear-more.ts";
 import { bathInUse } from "./candidate.ts";
-import { type Draft, rowCount } from "./draft.ts";
+import { type Draft, isFilled, rowCount } from "./draft.ts";
 import { commonSizes } from "./fields.ts";
+import { languageText } from "./sheet-language.ts";
 
-/** A sentence of the script, with its slots. */
-export interface Saying {
-  readonly key: string;
-  readonly slots?: { readonly [slot: string]: string };
-}
-
-/** Both ends are taken; null: any number above 0. Where units differ, by unit. */
-export type Range = { readonly [unit: string]: readonly [number, number] } | null;
-
-/** A value as the page's own field writes it, and as the script names it. */
-interface Offer {
-  readonly value: string;
-  readonly choice: string;
-}
-
-type Takes =
-  | { readonly kind: "number"; readonly range: Range; readonly usual?: Usual }
-  /** Parts of water to one of stock; none: as it is. */
-  | { readonly kind: "parts"; readonly range: Range }
-  /** How many rows there are of a list. */
-  | {
-      readonly kind: "rows";
-      readonly list: "films" | "developer.leaflet";
-      readonly range: { readonly rows: readonly [number, number] };
-    }
-  | { readonly kind: "sizes"; readonly values: readonly string[] }
-  | { readonly kind: "choice"; readonly offers: readonly Offer[] };
-
-/** A number that may be left empty: how many seconds it comes to, if it is a time. */
-interface Usual {
-  readonly seconds?: number;
-}
-
-export interface EarField {
-  readonly path: string;
-  /** Behind `ear.`; null where its bath's name says it all. */
-  readonly name: string | null;
-  readonly sets: readonly ("time" | "mix" | "hands" | "run")[];
-  readonly takes: Takes;
-  /** The bath's id that it belongs to. */
-  readonly bath?: string;
-  /** Its row, from 1, where there are several. */
-  readonly row?: number;
-}
-
-const warm = { c: [0, 110], f: [32, 230] } as const;
 const pour = { seconds: [1, 600] } as const;
-const upToAnHour = { seconds: [0, 3600] } as const;
 
-const number = (
-  path: string,
-  name: string,
-  sets: EarField["sets"][number],
-  range: Range = null,
-  usual?: Usual,
-): EarField => ({
-  path,
-  name,
-  sets: [sets],
-  takes: { kind: "number", range, ...(usual === undefined ? {} : { usual }) },
-});
-
-const choice = (
-  path: string,
-  name: string | null,
-  sets: EarField["sets"],
-  offers: { readonly [value: string]: string },
-): EarField => ({
-  path,
-  name,
-  sets,
-  takes: {
-    kind: "choice",
-    offers: Object.entries(offers).map(([value, called]) => ({ value, choice: called })),
-  },
-});
-
-const same = (values: readonly string[]) =>
-  Object.fromEntries(values.map((value) => [value, value]));
+const spokenOffers = Object.fromEntries(
+  languages.map((language) => [languageText(language), language]),
+);
 
 /** Of each row of a list, in order. */
 function inRows(
@@ -134,7 +73,7 @@ export function firstFields(draft: Draft): readonly EarField[] {
     ]),
     number("developer.temperature", "temperature", "time", warm),
     choice("tank.method", "method", ["time", "hands"], same(methods)),
-    number("tank.volume", "volume", "mix", { ml: [1, 100_000], flOz: [1, 3000] }),
+    number("tank.volume", "volume", "mix", measured),
     number("tank.pourIn", "pour-in", "hands", pour),
     number("tank.pourOut", "pour-out", "hands", pour),
     number("agitation.first", "first", "hands", upToAnHour),
@@ -144,7 +83,7 @@ export function firstFields(draft: Draft): readonly EarField[] {
 }
 
 /** What most leave as it stands: told for those who ask for it. */
-export function restOfFields(draft: Draft): readonly EarField[] {
+export function restOfFields(draft: Draft): readonly (EarField | Gate)[] {
   const baths = processBaths[draft.process ?? ""] ?? [];
   return [
     {
@@ -166,6 +105,7 @@ export function restOfFields(draft: Draft): readonly EarField[] {
     ...baths.flatMap((bath) => ofBath(draft, bath)),
     number("darkWait", "wait", "run", { minutes: [0, 30] }, { seconds: darkWaitSeconds({}) }),
     choice("loading", "loading", ["run"], { "": "to-load", done: "loaded" }),
+    choice("language", "language", ["run"], spokenOffers),
     choice("voice.detail", "detail", ["run"], {
       "": "usual",
       full: "sentences",
@@ -176,7 +116,8 @@ export function restOfFields(draft: Draft): readonly EarField[] {
   ];
 }
 
-function ofBath(draft: Draft, { id, seconds }: BathFacts): readonly EarField[] {
+function ofBath(draft: Draft, bath: BathFacts): readonly (EarField | Gate)[] {
+  const { id, seconds } = bath;
   const start = `baths.${id}`;
   const afterwards = choice(`${start}.afterwards`, "afterwards", ["run"], {
     "": "usual",
@@ -188,10 +129,14 @@ function ofBath(draft: Draft, { id, seconds }: BathFacts): readonly EarField[] {
       ? []
       : [
           choice(`${start}.use`, null, ["hands"], { yes: "used", no: "unused" }),
-          number(`${start}.time`, "bath-time", "hands", null, { seconds }),
+          // A wash by its fills lasts as long as they take.
+          ...(isFilled(draft, `${start}.fills`) && !isFilled(draft, `${start}.time`)
+            ? []
+            : [number(`${start}.time`, "bath-time", "hands", null, { seconds })]),
         ]),
     afterwards,
-  ];
-  const told = seconds === null || bathInUse(draft, id) ? own : own.slice(0, 1);
-  return told.map((field) => ({ ...field, bath: id }));
+  ].map((field) => ({ ...field, bath: id }));
+  return seconds === null || bathInUse(draft, id)
+    ? [...own, { gate: id }, ...moreOfBath(draft, bath)]
+    : own.slice(0, 1);
 }

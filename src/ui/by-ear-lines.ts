@@ -1,7 +1,8 @@
 // Where a talk stands and the worksheet in, what is said next out: line by line, each with what a press does while
 // it is told and in the pause behind it. Apart from what an act does (by-ear-model.ts).
 import type { Plan } from "../plan/plan.ts";
-import { type EarField, firstFields, restOfFields, type Saying } from "./by-ear-fields.ts";
+import type { EarField, Gate, Saying } from "./by-ear-field.ts";
+import { firstFields, restOfFields } from "./by-ear-fields.ts";
 import {
   choiceSaid,
   choosable,
@@ -13,7 +14,7 @@ import {
   unitSaid,
   valueSaid,
 } from "./by-ear-said.ts";
-import type { Draft } from "./draft.ts";
+import { type Draft, isFilled } from "./draft.ts";
 import { asideOf, kindOf } from "./fields.ts";
 import { readDraft } from "./work-out-model.ts";
 
@@ -32,11 +33,13 @@ export type Act =
   | {
       readonly kind: "next" | "previous" | "again" | "change" | "delete" | "leave" | "run" | "rest";
     }
+  /** In by a gate. */
+  | { readonly kind: "more" }
   | { readonly kind: "type"; readonly sign: string }
   /** `unit`: in another one than a number alone has. */
   | { readonly kind: "set"; readonly unit?: string }
-  /** Leaves a number empty, which is as it usually is. */
-  | { readonly kind: "usual" }
+  /** Leaves a number empty, which is as it usually is, or leaves it out. */
+  | { readonly kind: "empty" }
   /** Chooses a value by its place. */
   | { readonly kind: "take"; readonly value: number }
   /** To the value before or behind the one that is being told. */
@@ -49,12 +52,30 @@ export interface Line {
   readonly offers: Act | null;
 }
 
-/** A field to be asked, or what it all comes to. */
-export type Stop = EarField | "end";
+/** A field to be asked, a gate that more of them lie behind, or what it all comes to. */
+export type Stop = EarField | Gate | "end";
+
+export const isField = (stop: Stop | undefined): stop is EarField =>
+  stop !== undefined && stop !== "end" && "path" in stop;
+
+/** The bath's id whose gate it is; null where it is none. */
+export const gateOf = (stop: Stop | undefined): string | null =>
+  stop !== undefined && stop !== "end" && "gate" in stop ? stop.gate : null;
 
 /** What any session is worked out from, what that comes to; then what most leave, and what it comes to with that. */
 export function stopsOf(draft: Draft): readonly Stop[] {
   return [...firstFields(draft), "end", ...restOfFields(draft), "end"];
+}
+
+/** The stop before or behind one; what lies behind a gate is passed by while nothing of it is filled in. */
+export function neighbour(at: number, by: 1 | -1, draft: Draft): number {
+  const stops = stopsOf(draft);
+  const [here, next] = [stops[at], stops[at + by]];
+  const bath = by === 1 ? gateOf(here) : isField(next) ? (next.behind ?? null) : null;
+  if (bath === null || (isField(here) && here.behind === bath)) return at + by;
+  const group = stops.filter((stop) => isField(stop)).filter(({ behind }) => behind === bath);
+  if (group.some(({ path }) => isFilled(draft, path))) return at + by;
+  return at + by * (group.length + 1);
 }
 
 /** The first stop behind what is asked of everybody. */
@@ -63,7 +84,7 @@ export const restAt = (draft: Draft): number => stopsOf(draft).indexOf("end") + 
 /** The field that a talk is at; null at an end. */
 export function fieldOf(talk: Talk, draft: Draft): EarField | null {
   const stop = stopsOf(draft)[talk.at];
-  return stop === undefined || stop === "end" ? null : stop;
+  return isField(stop) ? stop : null;
 }
 
 const line = (key: string, offers: Act | null = null): Line => ({ says: [{ key }], offers });
@@ -72,7 +93,10 @@ const line = (key: string, offers: Act | null = null): Line => ({ says: [{ key }
 export function linesOf(talk: Talk, draft: Draft, plan: Plan | null): readonly Line[] {
   const answer = talk.answer.length === 0 ? [] : [{ says: talk.answer, offers: null }];
   const field = fieldOf(talk, draft);
-  if (field === null) return [...answer, ...endLines(talk, draft, plan)];
+  if (field === null) {
+    const bath = gateOf(stopsOf(draft)[talk.at]);
+    return [...answer, ...(bath === null ? endLines(talk, draft, plan) : [gateLine(bath)])];
+  }
   if (talk.typed !== null) return [...answer, ...digitLines(field, draft, talk.typed)];
   if (talk.from !== null) return [...answer, ...valueLines(field, talk.from)];
   const range = choosable(field).length > 0 ? [] : rangeSaid(field, draft);
@@ -84,6 +108,11 @@ export function linesOf(talk: Talk, draft: Draft, plan: Plan | null): readonly L
   ];
 }
 
+const gateLine = (bath: string): Line => ({
+  says: [{ key: "ear.bath", slots: { bath } }, { key: "ear.rest" }],
+  offers: { kind: "more" },
+});
+
 /** Every value, from one of them on, and the way to leave it. */
 function valueLines(field: EarField, from: number): readonly Line[] {
   const values = choosable(field).map(
@@ -93,18 +122,15 @@ function valueLines(field: EarField, from: number): readonly Line[] {
 }
 
 function digitLines(field: EarField, draft: Draft, typed: string): readonly Line[] {
-  const parting = kindOf(field.path) === "time" ? ":" : ".";
-  const isWhole = field.takes.kind === "rows";
-  const parts = typed === "" || typed.includes(parting) || isWhole ? [] : [parting];
-  const digits = [..."1234567890", ...parts].map((sign) => ({
+  const digits = [..."1234567890", ...partings(field, typed)].map((sign) => ({
     says: echoOf(sign),
     offers: { kind: "type", sign } as const,
   }));
   const leave = line("ear.leave", { kind: "leave" });
   if (typed === "") {
-    const mayBeEmpty = field.takes.kind === "number" && field.takes.usual !== undefined;
-    const usual: Line = { says: [choiceSaid("usual")], offers: { kind: "usual" } };
-    return [line("ear.digits"), ...(mayBeEmpty ? [usual] : []), ...digits, leave];
+    const emptied = emptiedOf(field);
+    const empty: Line = { says: [choiceSaid(emptied ?? "")], offers: { kind: "empty" } };
+    return [line("ear.digits"), ...(emptied === null ? [] : [empty]), ...digits, leave];
   }
   const others = otherUnits(field, draft).map((unit): Line => {
     return { says: [unitSaid(unit), { key: "ear.set" }], offers: { kind: "set", unit } };
@@ -116,6 +142,21 @@ function digitLines(field: EarField, draft: Draft, typed: string): readonly Line
     line("ear.delete", { kind: "delete" }),
     leave,
   ];
+}
+
+/** What may part the digits typed so far from those behind it. */
+function partings({ path, takes }: EarField, typed: string): readonly string[] {
+  if (typed === "" || takes.kind === "rows") return [];
+  if (takes.kind === "counts") return typed.endsWith(",") ? [] : [","];
+  const parting = kindOf(path) === "time" ? ":" : ".";
+  return typed.includes(parting) ? [] : [parting];
+}
+
+/** What a number is said to be once it is left empty; null where it may not be. */
+function emptiedOf({ takes }: EarField): "usual" | "unused" | null {
+  if (takes.kind === "counts") return "unused";
+  if (takes.kind !== "number") return null;
+  return takes.usual !== undefined ? "usual" : takes.optional ? "unused" : null;
 }
 
 function endLines({ at }: Talk, draft: Draft, plan: Plan | null): readonly Line[] {
@@ -136,10 +177,10 @@ function endLines({ at }: Talk, draft: Draft, plan: Plan | null): readonly Line[
 function hindrance(draft: Draft): readonly Line[] {
   const { faults, wanting } = readDraft(draft);
   const paths = [...Object.keys(faults), ...wanting].filter((path) => asideOf(path) === null);
-  const to = stopsOf(draft).findIndex((stop) => stop !== "end" && paths.includes(stop.path));
+  const to = stopsOf(draft).findIndex((stop) => isField(stop) && paths.includes(stop.path));
   const field = stopsOf(draft)[to];
   const named = paths.some((path) => kindOf(path) === "text") ? [line("ear.names")] : [];
-  if (field === undefined || field === "end") return [line("ear.none"), ...named];
+  if (!isField(field)) return [line("ear.none"), ...named];
   return [
     line("ear.none"),
     ...named,

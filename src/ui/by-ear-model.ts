@@ -1,8 +1,16 @@
 // Work out by ear, as a talk: where it stands and what was done in, where it stands then and what becomes of the
 // worksheet out. Said line by line (by-ear-lines.ts); a press takes the offer being told, as in a run, and a key
 // does the same. Pure: the sheet over it (by-ear.tsx) speaks the lines and waits between them.
-import type { EarField, Saying } from "./by-ear-fields.ts";
-import { type Act, fieldOf, restAt, stopsOf, type Talk } from "./by-ear-lines.ts";
+import type { EarField, Saying } from "./by-ear-field.ts";
+import {
+  type Act,
+  fieldOf,
+  isField,
+  neighbour,
+  restAt,
+  stopsOf,
+  type Talk,
+} from "./by-ear-lines.ts";
 import { choosable, chosenOf, echoOf, rangeSaid } from "./by-ear-said.ts";
 import { blankRow, changed, type Draft, rowCount } from "./draft.ts";
 import { kindOf } from "./fields.ts";
@@ -14,7 +22,7 @@ export const startOfTalk: Talk = { at: 0, typed: null, from: null, answer: [] };
 /** What goes on by itself once the lines are over; null where it waits. */
 export function thenOf(talk: Talk, draft: Draft): Act | null {
   if (talk.typed !== null || talk.from !== null) return { kind: "change" };
-  return fieldOf(talk, draft) === null ? null : { kind: "next" };
+  return stopsOf(draft)[talk.at] === "end" ? null : { kind: "next" };
 }
 
 export interface Acted {
@@ -23,8 +31,8 @@ export interface Acted {
   readonly draft: Draft | null;
 }
 
-/** Digits are enough for any number: more are not taken. */
-const LONGEST = 7;
+/** Signs that are enough for any number, and for twenty fills of a wash: more are not taken. */
+const LONGEST = { number: 7, counts: 79 } as const;
 
 export function acted(talk: Talk, act: Act, draft: Draft): Acted {
   const field = fieldOf(talk, draft);
@@ -40,9 +48,11 @@ export function acted(talk: Talk, act: Act, draft: Draft): Acted {
   };
   switch (act.kind) {
     case "next":
-      return go(talk.at + 1);
+      return go(neighbour(talk.at, 1, draft));
     case "previous":
-      return go(talk.at - 1);
+      return go(neighbour(talk.at, -1, draft));
+    case "more":
+      return go(talk.at + 1);
     case "rest":
       return go(restAt(draft));
     case "again":
@@ -58,7 +68,7 @@ export function acted(talk: Talk, act: Act, draft: Draft): Acted {
       return stay({ typed: null, from: null });
     case "step": {
       const values = field === null ? 0 : choosable(field).length;
-      if (field === null || values === 0) return go(talk.at + act.by);
+      if (field === null || values === 0) return go(neighbour(talk.at, act.by, draft));
       const { told, by } = act;
       // Before one of them is told, the first of them is.
       const near = talk.from === null ? chosenOf(field, draft) + by : talk.from;
@@ -67,16 +77,16 @@ export function acted(talk: Talk, act: Act, draft: Draft): Acted {
     }
     case "take":
       return field === null ? stay({}) : chosen(talk, field, act.value, draft);
-    case "usual":
-      return field === null
-        ? stay({})
-        : written(talk, field, typedInto(draft, field.path, ""), draft);
+    case "empty":
+      // Where another field needs it after all, the end says so: either may be emptied first.
+      return field === null ? stay({}) : taken(field, typedInto(draft, field.path, ""), draft);
     case "type": {
       const before = talk.typed ?? "";
-      if (field === null || choosable(field).length > 0 || before.length >= LONGEST)
-        return stay({});
+      if (field === null || choosable(field).length > 0) return stay({});
+      const sign = signFor(field, before, act.sign);
+      if (sign === null) return stay({});
       // Echoed whole where there is something to lose track of.
-      const typed = before + act.sign;
+      const typed = before + sign;
       return stay({ typed, answer: echoOf(typed) });
     }
     case "delete": {
@@ -90,6 +100,14 @@ export function acted(talk: Talk, act: Act, draft: Draft): Acted {
     case "run":
       return stay({});
   }
+}
+
+/** A sign as the field takes it; null where it does not. Fills are parted whatever the key. */
+function signFor({ takes }: EarField, before: string, sign: string): string | null {
+  const isList = takes.kind === "counts";
+  if (before.length >= LONGEST[isList ? "counts" : "number"]) return null;
+  if (!isList || /\d/.test(sign)) return sign;
+  return before === "" || before.endsWith(",") ? null : ",";
 }
 
 /** A number's digits, or the values of a choice from the one behind its own. */
@@ -118,6 +136,8 @@ function withNumber(
       return withRows(draft, takes.list, Number(typed), takes.range.rows);
     case "parts":
       return typedInto(draft, path, Number(typed) === 0 ? "stock" : `1+${typed}`);
+    case "counts":
+      return typedInto(draft, path, typed.replace(/,$/, ""));
     case "number":
     case "sizes":
     case "choice":
@@ -152,7 +172,7 @@ function withRows(
 
 /** As the page would read it, or a refusal that leaves the field as it was. */
 function written(talk: Talk, field: EarField, next: Draft | null, draft: Draft): Acted {
-  const { path, takes } = field;
+  const { path } = field;
   const reading = next === null ? null : readDraft(next);
   if (
     next === null ||
@@ -164,10 +184,14 @@ function written(talk: Talk, field: EarField, next: Draft | null, draft: Draft):
     const typed = talk.typed === null ? null : "";
     return { talk: { ...talk, typed, answer: [{ key: "ear.refused" }, ...range] }, draft: null };
   }
-  // Where rows were added, the first of them is next.
+  return taken(field, next, draft);
+}
+
+/** The draft as it becomes, and the field again, or the first of the rows that were added. */
+function taken({ path, takes }: EarField, next: Draft, draft: Draft): Acted {
   const before = takes.kind === "rows" ? rowCount(draft, takes.list) : Number.POSITIVE_INFINITY;
   const placeOf = (is: (path: string) => boolean) =>
-    stopsOf(next).findIndex((stop) => stop !== "end" && is(stop.path));
+    stopsOf(next).findIndex((stop) => isField(stop) && is(stop.path));
   const added = placeOf((of) => takes.kind === "rows" && of.startsWith(`${takes.list}[${before}]`));
   const at = added >= 0 ? added : placeOf((of) => of === path);
   return { talk: { at, typed: null, from: null, answer: [{ key: "ear.taken" }] }, draft: next };

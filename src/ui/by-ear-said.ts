@@ -3,20 +3,22 @@
 
 import { readFilmSize } from "../units/film-size.ts";
 import { readDilution } from "../units/parts.ts";
-import type { EarField, Range, Saying } from "./by-ear-fields.ts";
+import type { EarField, Range, Saying } from "./by-ear-field.ts";
 import { bathInUse } from "./candidate.ts";
 import { type Draft, rowCount } from "./draft.ts";
 import { kindOf } from "./fields.ts";
 import { readField, units } from "./read-field.ts";
+import { languageText, sheetLanguage } from "./sheet-language.ts";
 
 const unit = (name: string): Saying => ({ key: "ear.unit", slots: { unit: name } });
 const digit = (name: string): Saying => ({ key: "ear.digit", slots: { digit: name } });
 export const choiceSaid = (choice: string): Saying => ({ key: "ear.choice", slots: { choice } });
 
-/** As it is typed, so it is echoed: `":"` parts minutes from seconds, `"."` the whole from its parts. */
+/** As it is typed, so it is echoed: `":"` parts minutes from seconds, `"."` the whole from its parts, `","` fills. */
 export function echoOf(typed: string): readonly Saying[] {
   return [...typed].map((sign) => {
     if (sign === ":") return unit("minutes");
+    if (sign === ",") return { key: "ear.fill" };
     return digit(sign === "." ? "point" : sign);
   });
 }
@@ -67,6 +69,7 @@ export function choosable({ takes }: EarField): readonly Choosable[] {
       return takes.offers.map(({ value, choice }) => ({ value, says: [choiceSaid(choice)] }));
     case "number":
     case "parts":
+    case "counts":
     case "rows":
       return [];
   }
@@ -79,6 +82,7 @@ export function chosenOf(field: EarField, draft: Draft): number {
 
 function textOf({ path, bath }: EarField, draft: Draft): string {
   if (bath !== undefined && path.endsWith(".use")) return bathInUse(draft, bath) ? "yes" : "no";
+  if (path === "language") return languageText(sheetLanguage(draft));
   const text = (draft[path] ?? "").trim();
   if (kindOf(path) !== "size") return text;
   const reading = readFilmSize(text);
@@ -103,6 +107,11 @@ export function valueSaid(field: EarField, draft: Draft): readonly Saying[] {
       const { stock, water } = reading.dilution;
       return [{ key: "ear.holds" }, ...numberSaid(water / stock)];
     }
+    case "counts": {
+      const reading = readField("counts", text, "");
+      if (text === "" || reading.kind === "unread") return notSaid(text);
+      return [{ key: "ear.holds" }, ...echoOf(String(reading.value))];
+    }
     case "number": {
       if (text === "" && takes.usual !== undefined) {
         const { seconds } = takes.usual;
@@ -113,7 +122,8 @@ export function valueSaid(field: EarField, draft: Draft): readonly Saying[] {
       if (text === "" || kind === null) return notSaid(text);
       const reading = readField(kind, text, unitOf(field, draft) ?? "");
       if (reading.kind === "unread") return notSaid(text);
-      return [{ key: "ear.holds" }, ...said(reading.value, takes.range)];
+      const value = kind === "per-cent" ? Number(reading.value) * 100 : reading.value;
+      return [{ key: "ear.holds" }, ...said(value, takes.range)];
     }
   }
 }
@@ -124,7 +134,8 @@ const notSaid = (text: string): readonly Saying[] => [
 
 function said(value: unknown, range: Range): readonly Saying[] {
   if (typeof value === "number") {
-    return [...numberSaid(value), ...(isInSeconds(range) ? [unit("seconds")] : [])];
+    const measure = timeUnitOf(range);
+    return [...numberSaid(value), ...(measure === null ? [] : [unit(measure)])];
   }
   if (typeof value === "string") {
     const parts = value.split(":").map(Number);
@@ -134,7 +145,9 @@ function said(value: unknown, range: Range): readonly Saying[] {
   return [...numberSaid(size), unit(name)];
 }
 
-const isInSeconds = (range: Range): boolean => range !== null && "seconds" in range;
+/** What a number of it counts, where that is time. */
+const timeUnitOf = (range: Range): string | null =>
+  ["seconds", "minutes"].find((name) => range !== null && name in range) ?? null;
 
 const rangeOf = ({ takes }: EarField): Range => ("range" in takes ? takes.range : null);
 
@@ -145,9 +158,7 @@ function unitOf(field: EarField, draft: Draft): string | null {
   if (kind === "temperature" || kind === "volume") {
     return draft[`${path}@unit`] ?? draft[`unit.${kind}`] ?? Object.keys(units[kind])[0] ?? null;
   }
-  const range = rangeOf(field);
-  if (isInSeconds(range)) return "seconds";
-  return range !== null && "minutes" in range ? "minutes" : null;
+  return timeUnitOf(rangeOf(field));
 }
 
 /** The units that a number can be given in, in place of the one that it has alone. */

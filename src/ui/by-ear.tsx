@@ -4,8 +4,9 @@ import type { ComponentType } from "preact";
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { VoiceSounds } from "../live/voice-sounds.ts";
 import type { Script } from "../script/script.ts";
-import type { EarField } from "./by-ear-fields.ts";
-import { type Act, fieldOf, linesOf, type Talk } from "./by-ear-lines.ts";
+import { languageNames } from "../units/language.ts";
+import type { EarField } from "./by-ear-field.ts";
+import { type Act, fieldOf, gateOf, linesOf, stopsOf, type Talk } from "./by-ear-lines.ts";
 import { acted, startOfTalk, thenOf } from "./by-ear-model.ts";
 import { choosable, chosenOf } from "./by-ear-said.ts";
 import { phrasesOf, useTold } from "./by-ear-told.ts";
@@ -13,7 +14,8 @@ import { type Draft, rowCount } from "./draft.ts";
 import { optionsOf } from "./field.tsx";
 import { nameOf } from "./field-names.ts";
 import { kindOf } from "./fields.ts";
-import { language, lateWords } from "./language.ts";
+import { language, lateWords, words } from "./language.ts";
+import { sheetLanguage } from "./sheet-language.ts";
 import { isOnOther, pressOf, WetDialog } from "./wet-dialog.tsx";
 import { useWorkOut } from "./work-out-context.ts";
 
@@ -108,7 +110,7 @@ function Asking({ ports, script, leave }: AskingProps) {
       <div class="ear-sheet">
         <h2 class="wet-title">{said.name}</h2>
         <button ref={main} type="button" class="ear-press" {...pressOf(press)}>
-          <span>{field === null ? said.end : nameOf(field.path)}</span>
+          <span>{titleOf(talk, draft)}</span>
           <span class="ear-value">
             {talk.typed ?? (field === null ? "" : shownOf(field, draft))}
           </span>
@@ -133,14 +135,23 @@ function Asking({ ports, script, leave }: AskingProps) {
   );
 }
 
+/** Where a talk stands, as the page calls it. */
+function titleOf(talk: Talk, draft: Draft): string {
+  const field = fieldOf(talk, draft);
+  const bath = gateOf(stopsOf(draft)[talk.at]);
+  if (field !== null) return nameOf(field.path);
+  return bath === null ? lateWords.value.byEar.end : words.value.more.bath(bath);
+}
+
 /** What a field holds, as the page shows it. */
 function shownOf(field: EarField, draft: Draft): string {
   const { path, takes } = field;
   if (takes.kind === "rows") return String(rowCount(draft, takes.list));
   const chosen = choosable(field)[chosenOf(field, draft)]?.value;
+  if (path === "language") return languageNames[sheetLanguage(draft)];
   if (kindOf(path) === "use") return chosen === "yes" ? "✓" : "–";
-  const words = optionsOf(path).find(([value]) => value === chosen)?.[1];
-  return words ?? draft[path] ?? "";
+  const shown = optionsOf(path).find(([value]) => value === chosen)?.[1];
+  return shown ?? draft[path] ?? "";
 }
 
 /**

@@ -57,6 +57,7 @@ function useUnitsOf(frame: { readonly current: HTMLElement | null }): number {
 
 function Drawn({ picture }: { readonly picture: Picture }) {
   const { plot, across, up, lines, marks, levels, bands, labels, acrossName, upName } = picture;
+  const edge = picture.width - NEAR;
   return (
     <>
       {bands.map(({ box, along }) => (
@@ -101,29 +102,41 @@ function Drawn({ picture }: { readonly picture: Picture }) {
           )}
         </g>
       ))}
-      <Words words={upName} />
-      <Words words={acrossName} />
+      <Words words={upName} edge={edge} />
+      <Words words={acrossName} edge={edge} />
       {labels.map((label) => (
-        <Words key={`${label.box.left} ${label.box.top}`} words={label} label />
+        <Words key={`${label.box.left} ${label.box.top}`} words={label} edge={edge} label />
       ))}
     </>
   );
 }
 
+/**
+ * Words that end so near the right edge, units, are held there, at their right end: somebody may set them wider than
+ * they were laid out.
+ */
+const NEAR = 2 * lineHeight;
+
 /** Units from the top of a line of text down to where its letters stand. */
 const baseline = 0.78 * lineHeight;
 
-function Words({
-  words: { lines, box },
-  label,
-}: {
+interface WordsProps {
   readonly words: Placed;
+  /** Beyond it they are held at their right end. */
+  readonly edge: number;
   readonly label?: boolean;
-}) {
+}
+
+function Words({ words: { lines, box }, edge, label }: WordsProps) {
+  const isHeld = box.right > edge;
   return (
-    <text class={label ? "label" : "name"}>
+    <text class={`${label ? "label" : "name"}${isHeld ? " end" : ""}`}>
       {lines.map((line, index) => (
-        <tspan key={line} x={box.left} y={box.top + index * lineHeight + baseline}>
+        <tspan
+          key={line}
+          x={isHeld ? box.right : box.left}
+          y={box.top + index * lineHeight + baseline}
+        >
           {line}
         </tspan>
       ))}

@@ -8,6 +8,11 @@ import { isOptional, type RowList, rowParts } from "./fields.ts";
  */
 export type Draft = { readonly [path: string]: string };
 
+/** Whether anything is typed into a field. */
+export function isFilled(draft: Draft, path: string): boolean {
+  return (draft[path] ?? "").trim() !== "";
+}
+
 export type Row = { readonly [part: string]: string };
 
 export function blankRow(list: RowList): Row {
@@ -29,7 +34,7 @@ export function filledRows(draft: Draft, list: RowList): number {
   const count = rowCount(draft, list);
   if (!isOptional(list)) return count;
   const holds = (row: number) =>
-    rowParts[list].some((part) => (draft[`${list}[${row}].${part}`] ?? "").trim() !== "");
+    rowParts[list].some((part) => isFilled(draft, `${list}[${row}].${part}`));
   let filled = count;
   while (filled > 0 && !holds(filled - 1)) filled -= 1;
   return filled;

@@ -1,15 +1,18 @@
 // One step of a walk: to be heard, seen as its score, and read in words.
 import type { ReadonlySignal } from "@preact/signals";
 import { useMemo } from "preact/hooks";
+import type { VoiceSounds } from "../live/voice-sounds.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
 import type { Method } from "../trade/method.ts";
 import { writeClockTime } from "../units/clock-time.ts";
+import { spokenIn } from "../units/language.ts";
 import { lateWords } from "./language.ts";
 import { entriesOf } from "./score-entries.ts";
 import type { Heard } from "./score-hearing.ts";
 import { ScoreKey } from "./score-key.tsx";
 import { ScoreList } from "./score-list.tsx";
 import { ScorePicture } from "./score-picture.tsx";
+import { useWhy, WhyTold } from "./score-why.tsx";
 
 /** A section longer than this, seconds, can be heard from any entry of its list. */
 const LONG = 60;
@@ -27,12 +30,26 @@ interface StepProps {
   /** Seconds into the step while it sounds, in a hearing or in a run, else null. */
   readonly present: ReadonlySignal<number | null>;
   readonly runIsOn: boolean;
+  readonly sounds: VoiceSounds;
+  /** Keys of the sentences that tell why and how. */
+  readonly reasons: readonly string[];
 }
 
-export function Step({ timeline, section, method, hearing, present, runIsOn }: StepProps) {
+export function Step(props: StepProps) {
+  const { timeline, section, method, hearing, present, runIsOn, sounds, reasons } = props;
   const inForce = lateWords.value;
   const entries = useMemo(() => entriesOf(section, method), [section, method, inForce]);
-  const hearFrom = (seconds: number) => hearing.hear(timeline, section, seconds);
+  const spoken = spokenIn(timeline.voice.language);
+  const why = useWhy(sounds, spoken, reasons);
+  // One of them at a time.
+  function hearFrom(seconds: number): void {
+    why.stop();
+    hearing.hear(timeline, section, seconds);
+  }
+  function tellWhy(): void {
+    hearing.stop();
+    why.tell();
+  }
   return (
     <>
       {runIsOn ? (
@@ -41,7 +58,17 @@ export function Step({ timeline, section, method, hearing, present, runIsOn }: S
           {lateWords.value.walk.runIsOnEnd}
         </p>
       ) : (
-        <HearTools section={section} hearing={hearing} hear={() => hearFrom(0)} />
+        <>
+          <HearTools section={section} hearing={hearing} hear={() => hearFrom(0)} />
+          {reasons.length > 0 && (
+            <div class="hearing">
+              <button type="button" onClick={why.on ? why.stop : tellWhy}>
+                {why.on ? lateWords.value.walk.stopHearing : lateWords.value.walk.hearWhy}
+              </button>
+              <WhyTold why={why} spoken={spoken} />
+            </div>
+          )}
+        </>
       )}
       <ScorePicture section={section} method={method} elapsed={present} />
       <ScoreKey />

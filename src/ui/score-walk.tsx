@@ -2,7 +2,9 @@
 import { signal } from "@preact/signals";
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Runs } from "../live/runs.ts";
+import type { VoiceSounds } from "../live/voice-sounds.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
+import { reasonsOf } from "../process/rehearsal.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { lateWords, writing } from "./language.ts";
@@ -20,9 +22,10 @@ interface WalkProps {
   readonly worksheet: Worksheet;
   readonly timeline: Timeline;
   readonly print: () => void;
+  readonly sounds: VoiceSounds;
 }
 
-export function Walk({ runs, print, ...given }: WalkProps) {
+export function Walk({ runs, print, sounds, ...given }: WalkProps) {
   const printing = usePrinting();
   // While a run is on, its own steps are shown, and the one it is at.
   const session = runs.current.value;
@@ -119,6 +122,8 @@ export function Walk({ runs, print, ...given }: WalkProps) {
             session === null ? hearing.elapsed : chosen === ledTo ? running.elapsed : nowhere
           }
           runIsOn={session !== null}
+          sounds={sounds}
+          reasons={reasonsOf(worksheet, section)}
         />
       </section>
     </>

@@ -8,8 +8,13 @@ export function sheetLanguage(draft: Draft): Language {
   return spokenIn(draft.language?.trim());
 }
 
-/** The usual one is not written down. */
+/** What a draft has for a language: the usual one is not written down. */
+export function languageText(language: Language): string {
+  return language === usualLanguage ? "" : language;
+}
+
 export function inLanguage(draft: Draft, language: Language): Draft {
   const { language: _, ...rest } = draft;
-  return language === usualLanguage ? rest : { ...rest, language };
+  const text = languageText(language);
+  return text === "" ? rest : { ...rest, language: text };
 }

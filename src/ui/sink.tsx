@@ -77,7 +77,7 @@ export function Sink({ title, like, readings, says, stamp, takeBack, leave }: Si
     >
       <div class="wet-sink">
         <h2 class="wet-title">{title}</h2>
-        <p class="wet-shown">
+        <p class="wet-figure">
           <span class="unseen">{lateWords.value.sink.shown} </span>
           <output>{shown}</output>
         </p>

@@ -3,6 +3,7 @@
 import type { ComponentType } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Runs, Session } from "../live/runs.ts";
+import type { VoiceSounds } from "../live/voice-sounds.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import type { Timeline } from "../timeline/score.ts";
@@ -25,12 +26,14 @@ export interface WalkThroughPorts extends RunViewPorts {
   readonly runs: Runs;
   /** Asks the browser to print the page. */
   readonly print: () => void;
+  /** Of the bundled voice: what is said beside the timeline. */
+  readonly sounds: VoiceSounds;
   /** The session as files to take along, fetched when its fold is opened. */
   readonly TakeAlong?: ComponentType<TakeProps>;
 }
 
 export function walkThroughWith(ports: WalkThroughPorts): ComponentType<PlaceProps> {
-  const { runs, print, TakeAlong } = ports;
+  const { runs, print, sounds, TakeAlong } = ports;
   const last = lastRehearsal(runs);
   return function WalkThrough({ worksheet, plan }: PlaceProps) {
     const session = runs.current.value;
@@ -50,7 +53,7 @@ export function walkThroughWith(ports: WalkThroughPorts): ComponentType<PlacePro
     const given = { runs, worksheet: worksheet.value, plan: plan.value };
     return (
       <>
-        <Compiling {...given} print={print} />
+        <Compiling {...given} print={print} sounds={sounds} />
         {session === null && TakeAlong && (
           <TakeFold TakeAlong={TakeAlong} worksheet={given.worksheet} />
         )}
@@ -76,11 +79,12 @@ function TakeFold({ TakeAlong, worksheet }: TakeProps & { TakeAlong: ComponentTy
 interface CompilingProps {
   readonly runs: Runs;
   readonly print: () => void;
+  readonly sounds: VoiceSounds;
   readonly worksheet: Worksheet;
   readonly plan: Plan;
 }
 
-function Compiling({ runs, print, worksheet, plan }: CompilingProps) {
+function Compiling({ runs, print, sounds, worksheet, plan }: CompilingProps) {
   const [compiled, setCompiled] = useState<Compiled>({ kind: "on-its-way" });
   const [attempt, setAttempt] = useState(0);
   useEffect(() => {
@@ -114,7 +118,7 @@ function Compiling({ runs, print, worksheet, plan }: CompilingProps) {
       return (
         <>
           <Stops plan={plan} />
-          <Walk runs={runs} print={print} worksheet={worksheet} timeline={compiled.timeline} />
+          <Walk {...{ runs, print, sounds, worksheet }} timeline={compiled.timeline} />
         </>
       );
   }

@@ -5,7 +5,7 @@ import { temperingOf } from "../plan/tempering.ts";
 import { temperingWarnings } from "../plan/tempering-lines.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { gathered } from "./candidate.ts";
-import { type Draft, filledRows } from "./draft.ts";
+import { type Draft, filledRows, isFilled } from "./draft.ts";
 import { nameOf } from "./field-names.ts";
 import { asideOf } from "./fields.ts";
 import { asideWords, words, writing } from "./language.ts";
@@ -28,7 +28,7 @@ export function poursAnswer(worksheet: Worksheet): string | null {
  * wants; or which of them is wanting. Empty before the first reading.
  */
 export function sinkAnswer(draft: Draft, { faults, wanting }: DraftReading): string {
-  if ((draft["tempering.target"] ?? "").trim() === "") return words.value.tempering.noTarget;
+  if (!isFilled(draft, "tempering.target")) return words.value.tempering.noTarget;
   if (filledRows(draft, "tempering.readings") === 0) return "";
   const hindered = [...Object.keys(faults), ...wanting].find(
     (path) => asideOf(path) === "tempering",

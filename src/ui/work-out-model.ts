@@ -95,9 +95,9 @@ function placeOf(path: string): readonly [number, number, number] {
   return [list, Number(row?.[1] ?? 0), part];
 }
 
-/** The field that a path inside a value belongs to: `tank.room.c` is `tank.room`'s. */
+/** The field that a path inside a value belongs to: `tank.room.c` is `tank.room`'s, `baths.wash.fills[1]` the list's. */
 function fieldOf(path: string): string {
-  for (let inner = path; inner !== ""; inner = inner.replace(/(?:^|\.)[^.]*$/, "")) {
+  for (let inner = path; inner !== ""; inner = inner.replace(/(?:\[\d+\]|(?:^|\.)[^.[]*)$/, "")) {
     if (patternOf(inner) !== null) return inner;
   }
   return path;

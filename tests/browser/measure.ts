@@ -89,7 +89,7 @@ export function cutOff(page: Page): Promise<readonly string[]> {
     if (document.documentElement.scrollWidth > wide) cut.push("the page scrolls sideways");
     for (const element of document.body.querySelectorAll<HTMLElement>("*")) {
       if (!element.checkVisibility({ visibilityProperty: true })) continue;
-      if (element.closest("svg, .unseen, .skip, select, noscript") !== null) continue;
+      if (element.closest(".unseen, .skip, select, noscript") !== null) continue;
       const own = [...element.childNodes].some(
         (node) => node.nodeType === Node.TEXT_NODE && (node.textContent ?? "").trim() !== "",
       );
@@ -101,11 +101,16 @@ export function cutOff(page: Page): Promise<readonly string[]> {
         cut.push(`cut off: ${name}`);
       if (hidden(style.overflowY) && element.scrollHeight > element.clientHeight + 1)
         cut.push(`cut off: ${name}`);
+      const box = element.getBoundingClientRect();
+      const drawing = element.closest("svg");
+      if (drawing !== null && hidden(getComputedStyle(drawing).overflowX)) {
+        const frame = drawing.getBoundingClientRect();
+        if (box.right > frame.right + 1 || box.left < frame.left - 1) cut.push(`cut off: ${name}`);
+      }
       // What lies outside the page, and in nothing that could be scrolled to show it.
       let scroller: Element | null = element.parentElement;
       while (scroller !== null && !/auto|scroll/.test(getComputedStyle(scroller).overflowX))
         scroller = scroller.parentElement;
-      const box = element.getBoundingClientRect();
       if (scroller === null && box.width > 0 && (box.right > wide + 1 || box.left < -1))
         cut.push(`out of reach: ${name}`);
     }

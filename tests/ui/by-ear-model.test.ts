@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { EarField, Range, Saying } from "../../src/ui/by-ear-fields.ts";
+import type { EarField, Range } from "../../src/ui/by-ear-field.ts";
 import { type Act, linesOf, restAt, stopsOf, type Talk } from "../../src/ui/by-ear-lines.ts";
 import { acted, startOfTalk, thenOf } from "../../src/ui/by-ear-model.ts";
 import { choosable, rangeSaid, timeSaid, valueSaid } from "../../src/ui/by-ear-said.ts";
@@ -9,52 +9,20 @@ import { draftOf, emptyDraft } from "../../src/ui/draft-of.ts";
 import { commonSizes, kindOf, patternOf } from "../../src/ui/fields.ts";
 import { choices } from "../../src/ui/words/en/questions.ts";
 import { readDraft } from "../../src/ui/work-out-model.ts";
-import { makeWorkOut } from "../../src/ui/work-out-state.ts";
-import { benchInCelsius } from "../plan/bench-worksheets.ts";
-import { gullrock } from "../plan/worksheets.ts";
+import { languages } from "../../src/units/language.ts";
+import { benchInCelsius, benchInFahrenheit } from "../plan/bench-worksheets.ts";
 import { english } from "../timeline/scene.ts";
-import { world } from "./ports.ts";
-
-const draft = draftOf(gullrock);
-const fieldsOf = (of: Draft): readonly EarField[] =>
-  stopsOf(of).flatMap((stop) => (stop === "end" ? [] : [stop]));
-const inWords = (sayings: readonly Saying[]) =>
-  sayings.flatMap(({ key, slots }) => english.say(key, "full", slots)).join(" ");
-const at = (path: string, of = draft): Talk => {
-  const place = stopsOf(of).findIndex((stop) => stop !== "end" && stop.path === path);
-  if (place < 0) throw new Error(`there is no ${path}`);
-  return { ...startOfTalk, at: place };
-};
-const field = (path: string, of = draft) => stopsOf(of)[at(path, of).at] as EarField;
-
-/** What a row of acts comes to. */
-function comesTo(talk: Talk, acts: readonly Act[], start = draft) {
-  return acts.reduce(
-    (so, act) => {
-      const next = acted(so.talk, act, so.draft);
-      return { talk: next.talk, draft: next.draft ?? so.draft };
-    },
-    { talk, draft: start },
-  );
-}
-const typing = (text: string): readonly Act[] => [
-  { kind: "change" },
-  ...[...text].map((sign): Act => ({ kind: "type", sign })),
-  { kind: "set" },
-];
-
-/** Chooses a value as a press does that comes when it is told. */
-const choosing = (each: EarField, value: string): readonly Act[] => [
-  { kind: "change" },
-  { kind: "take", value: choosable(each).findIndex((one) => one.value === value) },
-];
-
-/** What the screen's own field makes of the same. */
-function onScreen(start: Draft, act: (page: ReturnType<typeof makeWorkOut>) => void): Draft {
-  const page = makeWorkOut(start, null, world().ports);
-  act(page);
-  return page.draft.value;
-}
+import {
+  at,
+  choosing,
+  comesTo,
+  draft,
+  field,
+  fieldsOf,
+  inWords,
+  onScreen,
+  typing,
+} from "./by-ear-by-hand.ts";
 
 describe("Work out by ear", () => {
   test("tells of each field its name, what it holds, what it sets, and of a number what it may hold", () => {
@@ -88,6 +56,8 @@ describe("Work out by ear", () => {
         expect(values, each.path).toEqual(Object.keys(all[patternOf(each.path) ?? ""] ?? {}));
       if (kind === "size") expect(values).toEqual(commonSizes);
       if (kind === "use") expect(values).toEqual(["yes", "no"]);
+      // The page writes nothing for English.
+      if (each.path === "language") expect(values).toEqual(["", ...languages.slice(1)]);
     }
   });
 
@@ -110,6 +80,15 @@ describe("Work out by ear", () => {
     expect(said("films[0].exposureIndex", "")).toBe("It holds As usual.");
     expect(said("baths.fixer.time", "")).toBe("It holds As usual. Five. Minutes.");
     expect(said("films")).toBe("It holds One.");
+    expect(said("developer.perStop.push", "12.5 %")).toBe("It holds One. Two. Point. Five.");
+    expect(said("developer.perStop.pull", "")).toBe("It holds As usual.");
+    expect(said("developer.filmsPerLitre", "")).toBe("Nothing is filled in.");
+    expect(said("tank.halfway", "25")).toBe("It holds Two. Five. Minutes.");
+    expect(said("baths.wash.fills", "5, 10")).toBe("It holds Five. A fresh fill. One. Zero.");
+    expect(said("baths.wash.fills", "five")).toBe("That cannot be.");
+    expect(said("baths.fixer.agitation.every", "30")).toBe("It holds Three. Zero. Seconds.");
+    expect(said("language")).toBe("It holds English.");
+    expect(said("language", "de-AT")).toBe("It holds German.");
     expect(inWords(timeSaid(569))).toBe("Nine. Minutes. Two. Nine. Seconds.");
     expect(inWords(timeSaid(60))).toBe("One. Minutes.");
     expect(inWords(timeSaid(45))).toBe("Four. Five. Seconds.");
@@ -117,9 +96,7 @@ describe("Work out by ear", () => {
 
   test.each(
     fieldsOf(draft).flatMap((each) =>
-      each.takes.kind === "number" || each.takes.kind === "parts"
-        ? [[each.path, each] as const]
-        : [],
+      ["number", "parts", "counts"].includes(each.takes.kind) ? [[each.path, each] as const] : [],
     ),
   )("promises no range for %s that its field would not take", (_, each) => {
     const range: Range = "range" in each.takes ? each.takes.range : null;
@@ -141,7 +118,7 @@ describe("Work out by ear", () => {
     expect(inWords(rangeSaid(each, draft))).toMatch(units.length > 0 ? /Up to/ : /above zero/);
   });
 
-  const starts = [draft, draftOf(benchInCelsius), emptyDraft()];
+  const starts = [draft, draftOf(benchInCelsius), draftOf(benchInFahrenheit), emptyDraft()];
   const anyField = (of: Draft, is: (each: EarField) => boolean) =>
     fc.constantFrom(...fieldsOf(of).filter(is));
 
@@ -282,10 +259,10 @@ describe("Work out by ear", () => {
     const set = comesTo(at("darkWait"), typing("5")).draft;
     expect(readDraft(set).worksheet?.darkWait).toBe("5:00");
     const offers = linesOf({ ...at("darkWait", set), typed: "" }, set, null).map((it) => it.offers);
-    expect(offers).toContainEqual({ kind: "usual" });
+    expect(offers).toContainEqual({ kind: "empty" });
     const emptied = comesTo(
       at("darkWait", set),
-      [{ kind: "change" }, { kind: "usual" }],
+      [{ kind: "change" }, { kind: "empty" }],
       set,
     ).draft;
     expect(readDraft(emptied).worksheet).toEqual(readDraft(draft).worksheet);

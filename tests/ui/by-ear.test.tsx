@@ -127,6 +127,27 @@ describe("the sheet by ear", () => {
     expect(it.workOut.draft.value["developer.temperature"]).toBe("21 °C");
   });
 
+  test("goes in by a bath's gate with one key, and shows where it stands", async () => {
+    const it = await opened();
+    await it.until("To hear the rest of it, press.");
+    await it.key(" ");
+    await it.until("How long one inversion takes.");
+    await it.until("The stop bath.");
+    await it.until("To hear the rest of it, press.");
+    expect(document.activeElement?.textContent).toContain("More about the stop bath");
+    await it.key(" ");
+    await it.until("Its temperature.");
+    for (const key of ["1", "9", "c"]) await it.key(key);
+    expect(it.workOut.worksheet.value?.baths?.stop?.temperature).toEqual({ c: 19 });
+    await it.until("The language I speak.");
+    expect(document.activeElement?.textContent).toContain("English");
+    await it.key("ArrowRight");
+    await it.until("German.");
+    await it.key("Enter");
+    expect(it.workOut.worksheet.value?.language).toBe("de");
+    expect(document.activeElement?.textContent).toContain("Deutsch");
+  });
+
   test("shows what it says, and the number as it stands", async () => {
     const it = await opened();
     await it.until("The developer's temperature now.");

@@ -114,6 +114,20 @@ describe("a drawing on the page", () => {
     expect(container.querySelectorAll("[fill], [stroke]")).toHaveLength(0);
   });
 
+  test("holds words at their right end that stand near the right edge, and all others at their left", () => {
+    const drawing = leafletDrawing(crowded());
+    const { container } = render(<CurvePicture drawing={drawing} />);
+    const { labels, upName, acrossName } = pictureOf(drawing, 340);
+    const words = [upName, acrossName, ...labels];
+    const drawn = [...container.querySelectorAll("text.name, text.label")];
+    const held = drawn.map((text) => text.classList.contains("end"));
+    expect(held).toEqual(words.map(({ box }) => box.right > 302));
+    expect(new Set(held)).toEqual(new Set([true, false]));
+    expect(drawn.map((text) => Number(text.querySelector("tspan")?.getAttribute("x")))).toEqual(
+      words.map(({ box }, index) => (held[index] ? box.right : box.left)),
+    );
+  });
+
   test("hatches its bands inside their ends", () => {
     const { container } = render(<CurvePicture drawing={tempering} />);
     const [band] = pictureOf(tempering, 340).bands;

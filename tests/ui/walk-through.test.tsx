@@ -3,6 +3,7 @@ import { signal } from "@preact/signals";
 import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/preact";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Hearing, Runs } from "../../src/live/runs.ts";
+import type { VoiceSounds } from "../../src/live/voice-sounds.ts";
 import { planOf } from "../../src/plan/plan.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import type { Section, Timeline } from "../../src/timeline/score.ts";
@@ -12,7 +13,7 @@ import { walk as walkWords } from "../../src/ui/words/en/walk.ts";
 import { runByHand } from "../live/by-hand.ts";
 import { changed } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
-import { sessionOf, silentRuns, walkThroughPorts } from "./run-stand-ins.ts";
+import { emptyHands, sessionOf, silentRuns, walkThroughPorts } from "./run-stand-ins.ts";
 import "./late-words.ts";
 
 afterEach(cleanup);
@@ -68,8 +69,9 @@ async function shown(
   runs: Runs,
   worksheet: Worksheet | null = demos.gullrock,
   print: () => void = () => {},
+  sounds: VoiceSounds = emptyHands.sounds,
 ) {
-  const Walk = walkThroughWith(walkThroughPorts(runs, print));
+  const Walk = walkThroughWith({ ...walkThroughPorts(runs, print), sounds });
   const plan = worksheet && planOf(worksheet);
   const page = render(<Walk worksheet={signal(worksheet)} plan={signal(plan)} />);
   await act(async () => {});
@@ -224,6 +226,60 @@ describe("hearing a step", () => {
     await act(async () => it.end());
     expect(container.querySelectorAll(".present")).toHaveLength(0);
     expect(screen.getByRole("button", { name: walkWords.hear })).toBeTruthy();
+  });
+
+  test("tells why and how of a step when asked, each thing once, in words too, and stops for the step's own sound", async () => {
+    const { runs, heard } = world();
+    const said: string[] = [];
+    let over = () => {};
+    const sounds = {
+      ...emptyHands.sounds,
+      say: (text: string) =>
+        new Promise<void>((resolve) => {
+          said.push(text);
+          over = resolve;
+        }),
+      hush: () => over(),
+    };
+    await shown(runs, undefined, undefined, sounds);
+    // Nothing more is to be said of it.
+    expect(screen.queryByRole("button", { name: walkWords.hearWhy })).toBeNull();
+    await choose(/Developer/);
+    await press(walkWords.hearWhy);
+    await act(async () => over());
+    expect(said).toEqual([
+      "The film develops until the next bath.",
+      "A stop bath ends development evenly.",
+    ]);
+    expect(screen.getByText("Tapping frees bubbles that leave spots.")).toBeTruthy();
+    await press(walkWords.hear);
+    expect(heard).toHaveLength(1);
+    expect(said).toHaveLength(2);
+    // One press stops the step and begins the telling, another stops that.
+    await press(walkWords.hearWhy);
+    expect(heard[0]?.stopped).toBe(true);
+    await press(walkWords.stopHearing);
+    expect(said).toHaveLength(3);
+    expect(screen.getByRole("button", { name: walkWords.hearWhy })).toBeTruthy();
+    await choose(/Onto the reel/);
+    await press(walkWords.hearWhy);
+    expect(said.at(-1)).toBe("A soft hiss is right, a crackle is not.");
+    cleanup();
+    await act(async () => over());
+    expect(said).toHaveLength(4);
+  });
+
+  test("says so where why and how cannot be had, and can be asked again", async () => {
+    const { runs } = world();
+    const script = vi.fn(emptyHands.sounds.script);
+    script.mockRejectedValueOnce(new Error("no network"));
+    await shown(runs, undefined, undefined, { ...emptyHands.sounds, script });
+    await choose(/Developer/);
+    await press(walkWords.hearWhy);
+    expect(screen.getByText(walkWords.notHeard)).toBeTruthy();
+    await press(walkWords.hearWhy);
+    expect(screen.queryByText(walkWords.notHeard)).toBeNull();
+    expect(screen.getByText("Tapping frees bubbles that leave spots.")).toBeTruthy();
   });
 
   test("is stopped by the button that began it", async () => {

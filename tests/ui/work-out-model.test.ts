@@ -61,6 +61,13 @@ describe("what is wrong", () => {
     );
   });
 
+  test("one bad entry of a list is told beside the list", () => {
+    const draft = { ...demo, "baths.wash.fills": "5, 0", "tank.measured.pourIn": "9 0" };
+    const { faults } = readDraft(draft);
+    expect(Object.keys(faults).sort()).toEqual(["baths.wash.fills", "tank.measured.pourIn"]);
+    expect(faults["baths.wash.fills"]).toContain("“5, 0” cannot be used.");
+  });
+
   test("a leaflet with no row for the film is told at the list", () => {
     const rows = Object.keys(demo).filter((path) => /leaflet.*exposureIndex/.test(path));
     const draft = { ...demo, ...Object.fromEntries(rows.map((path) => [path, "800"])) };

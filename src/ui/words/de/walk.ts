@@ -35,6 +35,7 @@ export const walk = {
   /** Read on from that, by those who listen to the page. */
   stepTitle: (title: string) => `: ${title}`,
   hear: "Diesen Schritt anhören",
+  hearWhy: "Warum und wie anhören",
   stopHearing: "Anhalten",
   hearing: (time: string, of: string) => `${time} von ${of}`,
   notHeard: "Hier ließ sich kein Ton starten.",

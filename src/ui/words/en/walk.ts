@@ -31,6 +31,7 @@ export const walk = {
   /** Read on from that, by those who listen to the page. */
   stepTitle: (title: string) => `: ${title}`,
   hear: "Hear this step",
+  hearWhy: "Hear why and how",
   stopHearing: "Stop",
   hearing: (time: string, of: string) => `${time} of ${of}`,
   notHeard: "No sound could be started here.",

@@ -31,6 +31,7 @@ export const walk = {
   /** Read on from that, by those who listen to the page. */
   stepTitle: (title: string) => `: ${title}`,
   hear: "Oír este paso",
+  hearWhy: "Oír el porqué y el cómo",
   stopHearing: "Parar",
   hearing: (time: string, of: string) => `${time} de ${of}`,
   notHeard: "Aquí no se ha podido iniciar el sonido.",

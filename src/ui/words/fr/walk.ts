@@ -30,6 +30,7 @@ export const walk = {
   step: (n: number, of: number) => `Étape ${n} sur ${of}`,
   stepTitle: (title: string) => ` : ${title}`,
   hear: "Écouter cette étape",
+  hearWhy: "Écouter pourquoi et comment",
   stopHearing: "Arrêter",
   hearing: (time: string, of: string) => `${time} sur ${of}`,
   notHeard: "Aucun son n’a pu être lancé ici.",

@@ -31,6 +31,7 @@ export const walk = {
   /** Read on from that, by those who listen to the page. */
   stepTitle: (title: string) => `: ${title}`,
   hear: "Ascolta questo passo",
+  hearWhy: "Ascolta perché e come",
   stopHearing: "Ferma",
   hearing: (time: string, of: string) => `${time} di ${of}`,
   notHeard: "Qui non si è potuto avviare nessun suono.",

@@ -34,6 +34,7 @@ export const walk = {
   /** Read on from that, by those who listen to the page. */
   stepTitle: (title: string) => `: ${title}`,
   hear: "Deze stap horen",
+  hearWhy: "Waarom en hoe horen",
   stopHearing: "Stop",
   hearing: (time: string, of: string) => `${time} van ${of}`,
   notHeard: "Er kon hier geen geluid worden gestart.",

@@ -31,6 +31,7 @@ export const walk = {
   step: (n: number, of: number) => `Passo ${n} de ${of}`,
   stepTitle: (title: string) => `: ${title}`,
   hear: "Ouvir este passo",
+  hearWhy: "Ouvir porquê e como",
   stopHearing: "Parar",
   hearing: (time: string, of: string) => `${time} de ${of}`,
   notHeard: "Não se conseguiu pôr o som a tocar.",
