@@ -15,6 +15,8 @@ interface ShelfHere {
   /** To be told of a run that has ended. */
   readonly drawnBy: (run: RunRecord) => void;
   readonly Shelf: ComponentType;
+  /** The shelf and the room's lists anew, after a file brought or took what is kept of them. */
+  readonly lookAgain: () => Promise<void>;
 }
 
 /** So many of the newest runs are looked through for what could not be written down when they ended. */
@@ -35,8 +37,21 @@ export function shelfHere(base: OpenBase, runs: () => Promise<RunStore>): ShelfH
     });
   });
 
+  const room = once(async () => {
+    const [{ openRoom }, { roomStore }] = await Promise.all([
+      import("./ui/room-state.ts"),
+      import("./logbook/room-store.ts"),
+    ]);
+    return openRoom(roomStore(base));
+  });
+
   return {
     shelf,
+    async lookAgain() {
+      // What cannot be fetched now is not shown either, and is read when it is.
+      const both = await Promise.all([shelf(), room()]).catch(() => []);
+      await Promise.all(both.map((it) => it.lookAgain()));
+    },
     drawnBy(run) {
       const { developer, baths = {} } = run.worksheet;
       if (![developer, ...Object.values(baths)].some(({ bottle }) => bottle !== undefined)) return;
@@ -47,13 +62,12 @@ export function shelfHere(base: OpenBase, runs: () => Promise<RunStore>): ShelfH
       );
     },
     Shelf: late(async () => {
-      const [it, { shelfWith }, { roomStore }] = await Promise.all([
-        shelf(),
+      const [{ shelfWith }, opened, lists] = await Promise.all([
         withLateWords(import("./ui/shelf.tsx")),
-        import("./logbook/room-store.ts"),
+        shelf(),
+        room(),
       ]);
-      const room = { store: roomStore(base) };
-      return shelfWith({ shelf: it, room, newId, print: () => window.print() });
+      return shelfWith({ shelf: opened, room: lists, newId, print: () => window.print() });
     }),
   };
 }

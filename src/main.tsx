@@ -248,6 +248,7 @@ async function begin(): Promise<void> {
             useTexts,
             after,
             Shelf: bottles.Shelf,
+            lookBeside: bottles.lookAgain,
           };
           return writeUpIn(base, ports);
         },

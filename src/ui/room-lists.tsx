@@ -1,19 +1,18 @@
 // The room's lists: opening and closing, ticked off, and where spent chemistry goes. What stands in them is the
 // house's own; where nothing does, it is invited.
-import { useId, useMemo, useState } from "preact/hooks";
+import { useId, useState } from "preact/hooks";
 import { type RoomListId, roomListIds } from "../logbook/room-store.ts";
 import { gullrockLists } from "./demo-shelf.ts";
 import { lateWords } from "./language.ts";
 import { printOut } from "./print-out.ts";
-import { openRoom, type Room, type RoomPorts } from "./room-state.ts";
+import type { Room } from "./room-state.ts";
 
 interface RoomListsProps {
-  readonly ports: RoomPorts;
+  readonly room: Room;
   readonly print: () => void;
 }
 
-export function RoomLists({ ports, print }: RoomListsProps) {
-  const room = useMemo(() => openRoom(ports), [ports]);
+export function RoomLists({ room, print }: RoomListsProps) {
   const say = lateWords.value.room;
   const lists = room.lists.value;
   const empty = roomListIds.every((id) => lists[id].length === 0);

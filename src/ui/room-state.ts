@@ -9,10 +9,6 @@ import {
   roomListIds,
 } from "../logbook/room-store.ts";
 
-export interface RoomPorts {
-  readonly store: RoomStore;
-}
-
 export interface Room {
   readonly lists: ReadonlySignal<RoomLists>;
   /** Whether what was done last is kept; null before anything was. */
@@ -21,14 +17,19 @@ export interface Room {
   tick(id: RoomListId, at: number): Promise<void>;
   reset(): Promise<void>;
   fill(lists: RoomLists): Promise<void>;
+  /** Reads them anew: what is kept was changed by another than these acts. */
+  lookAgain(): Promise<void>;
 }
 
-export function openRoom({ store }: RoomPorts): Room {
+export function openRoom(store: RoomStore): Room {
   const lists = signal<RoomLists>(emptyRoom);
   const kept = signal<boolean | null>(null);
-  void store.load().then((found) => {
+  void lookAgain();
+
+  async function lookAgain(): Promise<void> {
+    const found = await store.load();
     if (found.kind === "found") lists.value = found.lists;
-  });
+  }
 
   async function become(next: RoomLists): Promise<void> {
     lists.value = next;
@@ -52,5 +53,6 @@ export function openRoom({ store }: RoomPorts): Room {
         ) as unknown as RoomLists,
       ),
     fill: become,
+    lookAgain,
   };
 }

@@ -36,6 +36,8 @@ export interface Shelf {
   redo(bottle: string, entry: string): Promise<void>;
   /** Writes down what a run drew on; once, however often it is told. */
   draw(run: RunRecord): Promise<void>;
+  /** Reads it anew: what is kept was changed by another than these acts. */
+  lookAgain(): Promise<void>;
   /** Puts bottles on it as they are. */
   fill(bottles: readonly Bottle[]): Promise<void>;
 }
@@ -151,6 +153,10 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
       // Another page may have written meanwhile.
       await look();
       await drawOn([run]);
+    },
+    async lookAgain() {
+      await opened;
+      await look();
     },
     async fill(some) {
       const did = await Promise.all(some.map((bottle) => store.begin(bottle)));

@@ -8,7 +8,7 @@ import { gullrockBottles } from "./demo-shelf.ts";
 import { BottleLabels } from "./labels.tsx";
 import { lateWords } from "./language.ts";
 import { RoomLists } from "./room-lists.tsx";
-import type { RoomPorts } from "./room-state.ts";
+import type { Room } from "./room-state.ts";
 import { ContentsForm } from "./shelf-forms.tsx";
 import { Notice } from "./shelf-notice.tsx";
 import type { Shelf } from "./shelf-state.ts";
@@ -16,7 +16,7 @@ import "./shelf.css";
 
 export interface ShelfPlacePorts {
   readonly shelf: Shelf;
-  readonly room: RoomPorts;
+  readonly room: Room;
   readonly newId: () => string;
   readonly print: () => void;
 }
@@ -76,7 +76,7 @@ export function shelfWith({ shelf, room, newId, print }: ShelfPlacePorts): Compo
           say.removed,
         )}
         {shelf.unread.value > 0 && <p>{say.unread(shelf.unread.value)}</p>}
-        <RoomLists ports={room} print={print} />
+        <RoomLists room={room} print={print} />
       </>
     );
   };

@@ -17,6 +17,8 @@ import { titleOf } from "./write-up-model.ts";
 export interface WriteUpPorts {
   readonly store: RunStore;
   readonly pictures: PictureStore;
+  /** What is shown of all else that is kept, anew. */
+  readonly lookBeside: () => Promise<void>;
   /** Calls once, so many ms from now; returns the way to call it off. */
   readonly after: (ms: number, act: () => void) => () => void;
 }
@@ -68,7 +70,7 @@ const KEEP_AFTER = 600;
 /** Shown at once, and more at each press. */
 export const PAGE = 10;
 
-export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
+export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts): WriteUp {
   const found = signal<FoundRuns | null>(null);
   const whole = signal(false);
   const wanted = signal(nothingWanted);
@@ -177,7 +179,7 @@ export function openWriteUp({ store, pictures, after }: WriteUpPorts): WriteUp {
 
   async function lookAnew(): Promise<void> {
     records.value = new Map();
-    await lookAgain();
+    await Promise.all([lookAgain(), lookBeside()]);
   }
 
   function keepNow(): void {

@@ -408,7 +408,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
 
   test("the shelf of bottles, its forms, its labels and the room's lists", async () => {
     const { shelf, newId } = shelfByHand();
-    const Shelf = shelfWith({ shelf, newId, room: roomByHand(), print() {} });
+    const Shelf = shelfWith({ shelf, newId, room: roomByHand().room, print() {} });
     render(<Shelf />);
     await settled();
     expectMarked([], 15);

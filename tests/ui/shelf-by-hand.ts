@@ -3,6 +3,7 @@ import type { Bottle, Contents } from "../../src/logbook/bottle.ts";
 import { type BottleStore, withEntries } from "../../src/logbook/bottle-store.ts";
 import { emptyRoom, type RoomLists, type RoomStore } from "../../src/logbook/room-store.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
+import { openRoom } from "../../src/ui/room-state.ts";
 import { openShelf } from "../../src/ui/shelf-state.ts";
 
 const noon = new Date(2026, 4, 14, 12).getTime();
@@ -52,7 +53,14 @@ export function shelfByHand({ bottles = [], runs = [], keeps = true, refuses }: 
     },
   };
   const shelf = openShelf({ store, runs: async () => runs, now: () => noon, newId });
-  return { shelf, newId, kept: () => kept };
+  return {
+    shelf,
+    newId,
+    kept: () => kept,
+    changedElsewhere(next: readonly Bottle[]) {
+      kept = next;
+    },
+  };
 }
 
 export function roomByHand(start: RoomLists = emptyRoom, keeps = true) {
@@ -64,5 +72,11 @@ export function roomByHand(start: RoomLists = emptyRoom, keeps = true) {
       return keeps;
     },
   };
-  return { store, lists: () => lists };
+  return {
+    room: openRoom(store),
+    lists: () => lists,
+    changedElsewhere(next: RoomLists) {
+      lists = next;
+    },
+  };
 }

@@ -27,15 +27,15 @@ async function shown(
   keepsLists = true,
 ) {
   const hand = shelfByHand(told);
-  const room = roomByHand(lists, keepsLists);
+  const house = roomByHand(lists, keepsLists);
   const printed: string[] = [];
   const print = () => {
     printed.push(document.body.querySelector(".print-out")?.textContent ?? "");
   };
-  const Shelf = shelfWith({ shelf: hand.shelf, room, newId: hand.newId, print });
+  const Shelf = shelfWith({ shelf: hand.shelf, room: house.room, newId: hand.newId, print });
   render(<Shelf />);
   await settled();
-  return { ...hand, room, printed };
+  return { ...hand, house, printed };
 }
 
 /** The store answers a few turns later. */
@@ -276,9 +276,9 @@ describe("the room's lists", () => {
     const it = await shown();
     for (const invite of Object.values(roomWords.invite))
       expect(screen.getByText(invite)).toBeTruthy();
-    expect(it.room.lists()).toEqual(emptyRoom);
+    expect(it.house.lists()).toEqual(emptyRoom);
     await press(roomWords.demo);
-    expect(it.room.lists().closing.length).toBeGreaterThan(2);
+    expect(it.house.lists().closing.length).toBeGreaterThan(2);
     expect(screen.queryByRole("button", { name: roomWords.demo })).toBeNull();
   });
 
@@ -291,7 +291,7 @@ describe("the room's lists", () => {
     await press(/^Write this list.*Opening/);
     await type(roomWords.lists.opening, "Fan on\nTaps looked at");
     await send(roomWords.keep);
-    expect(it.room.lists().opening).toEqual([
+    expect(it.house.lists().opening).toEqual([
       { text: "Fan on", done: true },
       { text: "Taps looked at", done: false },
     ]);
@@ -300,7 +300,7 @@ describe("the room's lists", () => {
     expect(it.printed[0]).toContain("Fixer: blue can");
     window.dispatchEvent(new Event("afterprint"));
     await press(roomWords.reset);
-    expect(it.room.lists().opening.some(({ done }) => done)).toBe(false);
+    expect(it.house.lists().opening.some(({ done }) => done)).toBe(false);
   });
 
   test("that the browser would not keep say so", async () => {
@@ -309,6 +309,19 @@ describe("the room's lists", () => {
       fireEvent.click(screen.getByLabelText("Fan on"));
     });
     expect(screen.getByText(roomWords.notKept)).toBeTruthy();
+  });
+});
+
+describe("what a file brought", () => {
+  test("stands there at once, on the shelf and in the lists", async () => {
+    const it = await shown();
+    const brought = bottleOf({ ...fixerB, name: "Brought" });
+    it.changedElsewhere([brought]);
+    it.house.changedElsewhere({ ...emptyRoom, opening: [{ text: "Lamp tested", done: false }] });
+    await Promise.all([it.shelf.lookAgain(), it.house.room.lookAgain()]);
+    await settled();
+    expect(names()).toEqual(["Brought"]);
+    expect(screen.getByLabelText("Lamp tested")).toBeTruthy();
   });
 });
 

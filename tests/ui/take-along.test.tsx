@@ -99,7 +99,7 @@ describe("The track", () => {
     });
     await press(take.makes.wav);
     expect(held).toEqual([`holds ${demos.gullrock.title}`]);
-    await act(async () => unmount());
+    await act(async () => void unmount());
     expect(held.slice(1)).toEqual([`lets go of ${demos.gullrock.title}`]);
   });
 

@@ -60,6 +60,7 @@ export function writeUpWorld(says: Says = {}) {
   const { ports, pass, saved } = clockAndFiles();
   const told: string[] = [];
   const again: Worksheet[] = [];
+  const lookedBeside: string[] = [];
   const texts: KeptTexts[] = [];
   const pictured: Picture[] = [];
   let runs = says.runs ?? [gullrock, night];
@@ -100,6 +101,7 @@ export function writeUpWorld(says: Says = {}) {
   };
   return {
     told,
+    lookedBeside,
     again,
     texts,
     pictured,
@@ -111,6 +113,7 @@ export function writeUpWorld(says: Says = {}) {
       chooseFile: async () => says.file ?? null,
       after: ports.after,
       Shelf: () => <p>the bottles</p>,
+      lookBeside: async () => void lookedBeside.push("looked"),
       now: () => begunAt,
       useWorksheet: (worksheet: Worksheet) => void again.push(worksheet),
       useTexts(it: KeptTexts) {

@@ -600,6 +600,7 @@ describe("a file taken in", () => {
     expect(it.texts).toEqual([{ title: "x" }]);
     expect(screen.getByText(fileWords.taken)).toBeTruthy();
     expect(titles()).toHaveLength(3);
+    expect(it.lookedBeside).toHaveLength(1);
   });
 
   test.each([
