@@ -38,16 +38,18 @@ export const kWeighting = (rate: number): readonly [Biquad, Biquad] => {
   return [shelf, highPass];
 };
 
-const through = ({ b, a }: Biquad, samples: ArrayLike<number>): Float64Array => {
-  const out = new Float64Array(samples.length);
+/** In place. */
+const filter = ({ b: [b0, b1, b2], a: [a1, a2] }: Biquad, samples: Float64Array): void => {
   let [x1, x2, y1, y2] = [0, 0, 0, 0];
   for (let i = 0; i < samples.length; i++) {
     const x = samples[i] ?? 0;
-    const y = b[0] * x + b[1] * x1 + b[2] * x2 - a[0] * y1 - a[1] * y2;
-    [x2, x1, y2, y1] = [x1, x, y1, y];
-    out[i] = y;
+    const y = b0 * x + b1 * x1 + b2 * x2 - a1 * y1 - a2 * y2;
+    x2 = x1;
+    x1 = x;
+    y2 = y1;
+    y1 = y;
+    samples[i] = y;
   }
-  return out;
 };
 
 const lufs = (power: number): number => -0.691 + 10 * Math.log10(power);
@@ -61,8 +63,8 @@ const mean = (values: readonly number[]): number =>
  * silence would call a short beat quiet.
  */
 const blocks = (samples: Float32Array, rate: number): readonly number[] => {
-  const [shelf, highPass] = kWeighting(rate);
-  const weighted = through(highPass, through(shelf, samples));
+  const weighted = new Float64Array(samples);
+  for (const stage of kWeighting(rate)) filter(stage, weighted);
   const sums = new Float64Array(weighted.length + 1);
   for (let i = 0; i < weighted.length; i++) sums[i + 1] = (sums[i] ?? 0) + (weighted[i] ?? 0) ** 2;
   const length = Math.min(Math.round(0.4 * rate), samples.length);
@@ -102,7 +104,11 @@ const worthLooking = 0.5;
 
 /** Highest true peak in dBTP (0 is full scale), oversampled four times as in Annex 2. */
 export const truePeak = (samples: Float32Array): number => {
-  const sampled = samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
+  let sampled = 0;
+  for (const sample of samples) sampled = Math.max(sampled, Math.abs(sample));
+  // Silence before and after it, for the taps that reach beyond.
+  const around = new Float64Array(samples.length + 2 * halfTaps);
+  around.set(samples, halfTaps - 1);
   let highest = sampled;
   let looked = -2;
   for (let i = 0; i < samples.length; i++) {
@@ -113,7 +119,7 @@ export const truePeak = (samples: Float32Array): number => {
       for (const taps of phases) {
         let sum = 0;
         for (let tap = 0; tap < taps.length; tap++)
-          sum += (taps[tap] ?? 0) * (samples[at + tap - halfTaps + 1] ?? 0);
+          sum += (taps[tap] ?? 0) * (around[at + tap] ?? 0);
         highest = Math.max(highest, Math.abs(sum));
       }
     }
