@@ -1,5 +1,7 @@
 // The order in which test files begin: those that last longest first, so that no worker waits for another at the
-// end. A fresh clone remembers no times, and would go by the files' sizes.
+// end; a fresh clone remembers no times, and would go by the files' sizes. Those that have a page come together, behind
+// the others: a worker goes on with a file of its own kind alone, and another starts anew and reads every module again.
+import { readFileSync } from "node:fs";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** The long ones, longest first. */
@@ -25,8 +27,12 @@ const place = ({ moduleId }: TestSpecification): number => {
   return at < 0 ? long.length : at;
 };
 
+const hasPage = ({ moduleId }: TestSpecification): boolean =>
+  readFileSync(moduleId, "utf8").startsWith("// @vitest-environment happy-dom");
+
 export default class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    return (await super.sort(files)).toSorted((a, b) => place(a) - place(b));
+    const sorted = (await super.sort(files)).toSorted((a, b) => place(a) - place(b));
+    return [...sorted.filter((file) => !hasPage(file)), ...sorted.filter(hasPage)];
   }
 }
