@@ -21,8 +21,19 @@ export interface ReadLines {
   readonly changed: unknown;
 }
 
-export async function newestIn(open: OpenBase, count: number): Promise<readonly RunRecord[]> {
+/** @param since ms since 1970: so many have begun since then, if none was taken out; null where that is not known. */
+export async function newestIn(
+  open: OpenBase,
+  count: number,
+  since: number | null,
+): Promise<readonly RunRecord[]> {
   const reading = (await open()).transaction("runs");
+  if (since !== null) {
+    // At one go: a browser takes as long for each step of a cursor as for all of these.
+    const all = await reading.store.index("begunAt").getAll(IDBKeyRange.lowerBound(since));
+    const known = all.filter(isRunRecord);
+    if (known.length >= count) return known.toReversed().slice(0, count);
+  }
   const newest: RunRecord[] = [];
   let at = await reading.store.index("begunAt").openCursor(null, "prev");
   while (at !== null && newest.length < count) {
@@ -45,12 +56,13 @@ export const newestFirst = (lines: readonly RunLine[]): readonly RunLine[] =>
  * @param read what was read last: handed back where nothing has changed since.
  */
 export async function readLines(base: Base, read: ReadLines | null): Promise<ReadLines> {
-  const looking = base.transaction(["lines", "runs", "notes"]);
-  const notes = looking.objectStore("notes");
+  const { store: notes } = base.transaction("notes");
   const [of, changed] = await Promise.all([notes.get(LINES_OF), notes.get(CHANGED)]);
   if (of !== LINES) return madeAnew(base);
   // Counting ten thousand runs takes a browser as long as reading all their lines.
   if (read !== null && read.changed === changed) return read;
+  // What is changed in between is read already, and read once more the next time.
+  const looking = base.transaction(["lines", "runs"]);
   const [blocks, runs] = await Promise.all([
     looking.objectStore("lines").getAll(),
     looking.objectStore("runs").count(),

@@ -39,6 +39,8 @@ export interface RunStore {
   /** Refused also where the run has been taken out meanwhile. */
   judge(id: string, judgement: Judgement): Promise<Written>;
   lines(): Promise<FoundRuns>;
+  /** Whether all lines were read before in this visit: then they come about as soon as the newest runs. */
+  hasLines(): boolean;
   /** So many of the newest, whole, long before all lines are read; none where nothing can be. */
   newest(count: number): Promise<readonly RunRecord[]>;
   /** In the order asked for; one that is not there is left out. */
@@ -102,8 +104,10 @@ export function runStore(open: OpenBase, now: () => number = Date.now): RunStore
         return { kind: "refused", lines: newestFirst(held) };
       }
     },
+    hasLines: () => read !== null,
     async newest(count) {
-      const kept = await soon(newestIn(open, count)).catch((): readonly RunRecord[] => []);
+      const since = read?.lines[count - 1]?.begunAt ?? null;
+      const kept = await soon(newestIn(open, count, since)).catch((): readonly RunRecord[] => []);
       const all = [...kept.filter(({ id }) => !here.has(id)), ...here.values()];
       return all.toSorted((a, b) => b.begunAt - a.begunAt).slice(0, count);
     },

@@ -105,20 +105,16 @@ export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts
 
   async function look(): Promise<void> {
     const asked = store.newest(PAGE);
-    const reading = store.lines();
-    // Where the lines were read before, they come first, and all is drawn in one go.
-    let all: FoundRuns | null = null;
-    void reading.then((lines) => {
-      all = lines;
-    });
+    // Drawn in one go where it comes in one.
+    const all = store.hasLines() ? await store.lines() : null;
     const newest = await asked;
     batch(() => {
       records.value = new Map(newest.map((run) => [run.id, run]));
-      if (newest.length > 0)
-        found.value = { kind: "found", lines: newest.map(lineOf), onlyHere: [], unread: 0 };
       if (all !== null) void showAll(all);
+      else if (newest.length > 0)
+        found.value = { kind: "found", lines: newest.map(lineOf), onlyHere: [], unread: 0 };
     });
-    if (all === null) await showAll(await reading);
+    if (all === null) await lookAgain();
   }
   void look();
 

@@ -80,6 +80,20 @@ describe("the kept runs", () => {
     expect(await store.newest(2)).toEqual([at(saturday), at(friday)]);
   });
 
+  test("have their newest told just so once all lines were read, whatever another page did since", async () => {
+    const store = visit();
+    const runs = [0, 1, 2, 3, 4].map((i) => ({ ...friday, id: `${i}`, begunAt: begunAt + i }));
+    for (const run of runs) await store.keep(run);
+    await store.lines();
+    const newest = async (count: number) => (await store.newest(count)).map(({ id }) => id);
+    expect(await newest(3)).toEqual(["4", "3", "2"]);
+    await visit().keep({ ...friday, id: "later", begunAt: begunAt + 9 });
+    expect(await newest(3)).toEqual(["later", "4", "3"]);
+    for (const id of ["4", "3"]) await visit().takeOut(id);
+    expect(await newest(3)).toEqual(["later", "2", "1"]);
+    expect(await newest(9)).toEqual(["later", "2", "1", "0"]);
+  });
+
   test("are none on the first visit", async () => {
     expect(await visit().lines()).toEqual(found());
     expect(await visit().newest(3)).toEqual([]);

@@ -44,6 +44,7 @@ export interface Says {
   readonly kind?: FoundRuns["kind"];
   readonly onlyHere?: readonly string[];
   readonly unread?: number;
+  readonly hasLines?: boolean;
   readonly notes?: Written;
   readonly removing?: boolean;
   readonly picturing?: Written;
@@ -145,6 +146,7 @@ export function writeUpWorld(says: Says = {}) {
       },
       store: {
         lines: async () => all(),
+        hasLines: () => says.hasLines ?? false,
         newest: async (count: number) =>
           runs.toSorted((a, b) => b.begunAt - a.begunAt).slice(0, count),
         read: async (ids: readonly string[]) =>

@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { signal } from "@preact/signals";
+import { effect, signal } from "@preact/signals";
 import { act, cleanup, fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
 import { demos } from "../../src/ui/demo.ts";
@@ -18,6 +18,7 @@ import { shelf as shelfWords } from "../../src/ui/words/en/shelf.ts";
 import { steps as stepWords, write as writeWords } from "../../src/ui/words/en/write.ts";
 import { writeUpWith } from "../../src/ui/write-up.tsx";
 import { dayAndTime, pressLines } from "../../src/ui/write-up-model.ts";
+import { openWriteUp } from "../../src/ui/write-up-state.ts";
 import { foghorn } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
 import { begunAt, gullrock, night, type Says, writeUpWorld as world } from "./write-up-world.tsx";
@@ -70,6 +71,29 @@ describe("the negatives of a run", () => {
 });
 
 describe("the runs", () => {
+  test.each([
+    [true, [[2, true]]],
+    [
+      false,
+      [
+        [2, false],
+        [2, true],
+      ],
+    ],
+  ] as const)(
+    "are drawn with all lines in one go where these were read before (%s)",
+    async (hasLines, drawn) => {
+      const seen: (readonly [number, boolean])[] = [];
+      const writeUp = openWriteUp(world({ hasLines }).ports);
+      effect(() => {
+        if (writeUp.shown.value.length > 0)
+          seen.push([writeUp.shown.value.length, writeUp.whole.value]);
+      });
+      await answered();
+      expect(seen).toEqual(drawn);
+    },
+  );
+
   test("each stand with date, name, films and ratings, developer, time, temperature and end", async () => {
     await shown(world());
     expect(titles()).toEqual(["Gullrock Light, Thursday evening", "Night exercise"]);
