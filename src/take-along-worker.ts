@@ -2,7 +2,6 @@
 // the browser's here, which may put them on the disk: the page itself never holds any.
 import { fileMaker, type MakeFile, type WorkerSession } from "./take-along.ts";
 import type { FileWish } from "./track/files.ts";
-import { silence } from "./track/wav-file.ts";
 
 /** First a session; then, whenever a person asks for it, the one file. */
 export type WorkerAsked =
@@ -34,53 +33,27 @@ const TOLD = 0.01;
 /** So much may be made that the browser has not taken yet, bytes. */
 const AHEAD = 16_000_000;
 
-/** Of less silence, taking it from elsewhere costs a browser more than being handed it, bytes. */
-const WORTH = 192_000;
-
-/** A part of the file: of what the browser was handed, or of silence. */
-interface Part {
-  readonly of: "handed" | "silence";
-  readonly from: number;
-  readonly to: number;
-}
-
-/**
- * As a stream, which the browser takes in its own time while more is made: each Blob would have to be waited for. Most
- * of a WAV file is silence, which it is handed once.
- */
+/** As a stream, which the browser takes in its own time while more is made: each Blob would have to be waited for. */
 async function make(wish: FileWish): Promise<Blob | "too-long"> {
   if (maker === null) throw new Error("a file was asked for before a session was told of");
   const { readable, writable } = new TransformStream<Uint8Array, Uint8Array>(
     {},
     new ByteLengthQueuingStrategy({ highWaterMark: AHEAD }),
   );
-  const reading = new Response(readable).blob();
+  const file = new Response(readable).blob();
   const out = writable.getWriter();
-  const parts: Part[] = [];
-  let handed = 0;
   let told = 0;
   const isWhole = await (await maker)(wish, (piece, done) => {
     if (done >= told) {
       tell(done);
       told = done + TOLD;
     }
-    if (piece.buffer === silence.buffer && piece.length >= WORTH) {
-      parts.push({ of: "silence", from: 0, to: piece.length });
-      return;
-    }
-    const last = parts.at(-1);
-    const from = last?.of === "handed" ? (parts.pop()?.from ?? handed) : handed;
-    handed += piece.length;
-    parts.push({ of: "handed", from, to: handed });
     // What goes wrong with one is heard of as the file is waited for.
     out.write(piece).catch(() => {});
     return out.ready;
   });
   await out.close();
-  const blobs = { handed: await reading, silence: new Blob([silence]) };
-  return isWhole
-    ? new Blob(parts.map(({ of, from, to }) => blobs[of].slice(from, to)))
-    : "too-long";
+  return isWhole ? file : "too-long";
 }
 
 const tell = (told: WorkerTold): void => self.postMessage(told);

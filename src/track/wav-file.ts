@@ -1,12 +1,12 @@
 // A track's samples in, a WAV file out, piece by piece. Most of a track is silence, and that is made once: every silent
-// piece is the beginning of the same bytes.
+// piece is a part of the same bytes.
 import { sampleRate } from "../tones/designs.ts";
 import { pcmOf, wavHeader } from "../tones/wav.ts";
 
 /** Samples that are looked at together. */
 const BLOCK = sampleRate;
 /** A minute of it, as it lies in a file. */
-export const silence = new Uint8Array(2 * 60 * sampleRate);
+const silence = new Uint8Array(2 * 60 * sampleRate);
 
 /** @param marks chunks behind the samples. */
 export function* wavPieces(

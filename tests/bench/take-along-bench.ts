@@ -26,6 +26,8 @@ export async function takeAlongBench(): Promise<Table> {
   await page.goto(`${served.url}#walk-through`);
   const fold = page.locator(".take-fold summary");
   const system = await browser.newBrowserCDPSession();
+  // The page fetches what it does behind its first screen.
+  await page.waitForTimeout(CHOOSING);
   const rows: Row[] = [await idle(page)];
   await fold.click();
   await page.getByLabel("Seconds of waiting").fill(String(GAP));
