@@ -12,6 +12,7 @@ import { diesAt, fullAfter } from "./full-disk.ts";
 import {
   asOlderVersionsDid,
   firstRun,
+  firstVersion,
   olderBottle,
   olderRoom,
   olderRuns,
@@ -145,13 +146,7 @@ describe("the one base", () => {
   });
 
   test("of its first version, which had no shelf for bottles nor for the room, gets both and keeps the rest", async () => {
-    const first = await openDB(BASE, 1, {
-      upgrade(made) {
-        made.createObjectStore("runs").createIndex("begunAt", "begunAt");
-        for (const shelf of ["lines", "pictures", "tanks", "worksheets", "notes"])
-          made.createObjectStore(shelf);
-      },
-    });
+    const first = await firstVersion();
     await first.put("runs", firstRun, firstRun.id);
     for (const name of ["runs", "tanks", "worksheet"])
       await first.put("notes", true, `tankside-${name} is moved`);

@@ -2,9 +2,8 @@
 import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import fc from "fast-check";
-import { openDB } from "idb";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { BASE, logbookBase } from "../../src/logbook/base.ts";
+import { logbookBase } from "../../src/logbook/base.ts";
 import { isRunLine, LINES, lineOf } from "../../src/logbook/run-line.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import type { TakenOut } from "../../src/logbook/run-shelf.ts";
@@ -14,7 +13,7 @@ import { madeRuns } from "../ui/made-runs.ts";
 import { anyRuns } from "./any-run.ts";
 import { browser, contentOf } from "./browser-by-hand.ts";
 import { abortsAt } from "./full-disk.ts";
-import { firstRun, judgedRun, olderRuns } from "./older-versions.ts";
+import { firstRun, firstVersion, judgedRun, olderRuns } from "./older-versions.ts";
 
 beforeEach(() => vi.stubGlobal("indexedDB", new IDBFactory()));
 afterEach(() => {
@@ -168,13 +167,7 @@ describe("Lines of an older version", () => {
   });
 
   test("of the base's first version are made anew in one that is brought up to date", async () => {
-    const first = await openDB(BASE, 1, {
-      upgrade(made) {
-        made.createObjectStore("runs").createIndex("begunAt", "begunAt");
-        for (const shelf of ["lines", "pictures", "tanks", "worksheets", "notes"])
-          made.createObjectStore(shelf);
-      },
-    });
+    const first = await firstVersion();
     await first.put("runs", firstRun, firstRun.id);
     await first.put("lines", { ...lineOf(firstRun as RunRecord), text: "of old" }, firstRun.id);
     await first.put("notes", 1, "lines are of");

@@ -1,6 +1,7 @@
 // What each older version kept, written as that version wrote it: into a database a store, of one shelf. A version
 // that changes what is kept adds what it kept here, and nothing here is changed again.
 import { openDB } from "idb";
+import { BASE } from "../../src/logbook/base.ts";
 import { demos } from "../../src/ui/demo.ts";
 import { bottleOf, fixerB } from "../ui/shelf-by-hand.ts";
 
@@ -90,3 +91,13 @@ export async function asOlderVersionsDid(): Promise<void> {
   await write("tankside-bottles", [[olderBottle.id, olderBottle]]);
   await write("tankside-room", [["lists", { tankside: 1, lists: olderRoom }]]);
 }
+
+/** The one base as its first version made it: without shelves for bottles and the room. */
+export const firstVersion = () =>
+  openDB(BASE, 1, {
+    upgrade(made) {
+      made.createObjectStore("runs").createIndex("begunAt", "begunAt");
+      for (const shelf of ["lines", "pictures", "tanks", "worksheets", "notes"])
+        made.createObjectStore(shelf);
+    },
+  });
