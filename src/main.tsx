@@ -272,8 +272,9 @@ async function begin(): Promise<void> {
       lightByPress();
       // What kept runs are shown with, and their lines: of thousands, more than a person waits for gladly.
       whenIdle(() => {
-        void import("./ui/write-up-ports.ts");
-        void records().then((store) => store.lines());
+        const ahead = [import("./ui/write-up-ports.ts"), records().then((store) => store.lines())];
+        // What cannot be fetched now is asked for again by who comes there.
+        Promise.all(ahead).catch(() => {});
       });
     } catch (error) {
       lightByPress();

@@ -12,7 +12,7 @@ import { openMp3 } from "./tones/lame.ts";
 import { type FileWish, fileOf, type Session } from "./track/files.ts";
 import { spokenIn } from "./units/language.ts";
 import { openPack, type PackIndex } from "./voice/pack.ts";
-import { noClips, type OwnClips, phraseOf } from "./voice/speaker.ts";
+import { noClips, type OwnClips, ownClipOf, phraseOf } from "./voice/speaker.ts";
 import { openStretch } from "./voice/stretch.ts";
 
 export interface SoundBytes {
@@ -47,13 +47,14 @@ export async function sessionOf(
         Promise.all([bytes.kitIndex(), bytes.kit()]).then(([index, pcm]) => openKit(index, pcm)),
         bytes.stretcher().then(openStretch),
       ]);
-      /** By the phrase as recorded: one that is said often is stretched once. */
-      const stretched = new Map<Float32Array, Float32Array>();
+      /** By the own clip that says it, or by its text: one that is said often is unpacked and stretched once. */
+      const unpacked = new Map<Int16Array | string, Float32Array>();
       return {
         phrase(text, sentence) {
-          const recorded = phraseOf(text, sentence, own, pack.decode);
-          const known = stretched.get(recorded) ?? stretch(recorded, rate);
-          stretched.set(recorded, known);
+          const key = ownClipOf(text, sentence, own) ?? text;
+          const known =
+            unpacked.get(key) ?? stretch(phraseOf(text, sentence, own, pack.decode), rate);
+          unpacked.set(key, known);
           return known;
         },
         tone: (name) => kit.samples(name),

@@ -19,6 +19,15 @@ export function saysAll(clips: OwnClips, sentence: readonly string[]): boolean {
   return clips.size > 0 && sentence.every((phrase) => clips.has(phrase));
 }
 
+/** A person's own clip of a phrase, where it says it: only in a sentence that it says whole. */
+export function ownClipOf(
+  text: string,
+  sentence: readonly string[],
+  own: OwnClips,
+): Int16Array | undefined {
+  return saysAll(own, sentence) ? own.get(text) : undefined;
+}
+
 /**
  * A phrase of a sentence in the voice that says it, as recorded.
  * @param pack says it where the own voice does not say the sentence whole.
@@ -29,7 +38,7 @@ export function phraseOf(
   own: OwnClips,
   pack: (text: string) => Float32Array,
 ): Float32Array {
-  const clip = saysAll(own, sentence) ? own.get(text) : undefined;
+  const clip = ownClipOf(text, sentence, own);
   return clip === undefined ? pack(text) : toSound(clip);
 }
 
