@@ -64,6 +64,8 @@ const bothWays: readonly Way[] = ["room", "pocket"];
 
 /** After one that found no sound, or is not sure of what it found, the next look comes this soon, seconds. */
 const SOON = 0.3;
+/** Sound that has only begun tells its time wrongly now and then: for so many seconds it is looked at as often. */
+const SETTLING = 2;
 
 export function openSession(parts: SessionParts): OpenSession {
   const { header, audio, player, script, journal, changed } = parts;
@@ -76,6 +78,7 @@ export function openSession(parts: SessionParts): OpenSession {
   let { sounding } = ways.check();
   let kept = true;
   const steady = () => audio.clocks().steady;
+  const openedAt = steady();
 
   const run = openRun({
     timeline: parts.timeline,
@@ -128,7 +131,7 @@ export function openSession(parts: SessionParts): OpenSession {
     const before = sounding;
     const checked = ways.check();
     sounding = checked.sounding;
-    if (!sounding || checked.unsure) {
+    if (!sounding || checked.unsure || steady() - openedAt < SETTLING) {
       callOff();
       callOff = steadyClock.after(SOON, look);
     }

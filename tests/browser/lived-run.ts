@@ -77,6 +77,9 @@ export async function journalIn({ page }: Life): Promise<readonly Kept[]> {
   );
 }
 
+/** A page that has come back lays what is due from so many seconds on in its place, even on a busy machine. */
+const SETTLED = 1.5;
+
 /** What is heard is the timeline's, each moment in its place; nothing that was past sounds after all. */
 export function expectInPlace(
   { captured, begun, pressedAt, inHand }: HeardInLife,
@@ -88,8 +91,8 @@ export function expectInPlace(
   const nows = cues.filter(({ kind }) => kind === "now");
   for (const cue of nows) {
     const at = pressedAt + cue.at;
-    // What was due as the page came back may have come too late to be laid.
-    if (at < Math.max(first.steady, inHand) + 1 || at > last.steady - 1) continue;
+    // What was due as the page came back may have come too late to be laid, or by a clock that was not true yet.
+    if (at < Math.max(first.steady, inHand) + SETTLED || at > last.steady - 1) continue;
     const tone = kit.samples(cue.sounds[0] as Parameters<typeof kit.samples>[0]);
     // A page that has only come back has much to do besides looking whether sound stood still.
     const off = allowed(captured, at, 3);
