@@ -7,16 +7,6 @@ import type { Making, TakePorts } from "./ui/take-port.ts";
 import { type Language, spokenIn } from "./units/language.ts";
 import { noClips, type OwnClips, type Speaker } from "./voice/speaker.ts";
 
-const types: { readonly [kind in FileWish["kind"]]: string } = {
-  mp3: "audio/mpeg",
-  wav: "audio/wav",
-  vtt: "text/vtt",
-  srt: "application/x-subrip",
-  ssml: "application/ssml+xml",
-  ics: "text/calendar",
-  txt: "text/plain",
-};
-
 type Parts = Pick<TakePorts, "saveFile" | "print"> & {
   /** Who speaks a language, as chosen on this device. */
   readonly speakerOf: (language: Language) => Promise<Speaker>;
@@ -127,8 +117,7 @@ function working(
     worker.addEventListener("error", () => reject(new Error("the worker failed")));
     worker.addEventListener("message", ({ data }: MessageEvent<WorkerTold>) => {
       if (typeof data === "number") told(data);
-      else if (data === "too-long") resolve(data);
-      else resolve(data.slice(0, data.size, types[wish.kind]));
+      else resolve(data);
     });
     handed.then(() => ask(worker, { kind: "file", wish }), reject);
   });

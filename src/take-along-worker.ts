@@ -11,6 +11,16 @@ export type WorkerAsked =
 /** What the page is told: how far it is, from 0 to 1; the file, or that it is longer than such a file can be. */
 export type WorkerTold = number | Blob | "too-long";
 
+const types: { readonly [kind in FileWish["kind"]]: string } = {
+  mp3: "audio/mpeg",
+  wav: "audio/wav",
+  vtt: "text/vtt",
+  srt: "application/x-subrip",
+  ssml: "application/ssml+xml",
+  ics: "text/calendar",
+  txt: "text/plain",
+};
+
 let maker: Promise<MakeFile> | null = null;
 
 self.addEventListener("message", ({ data }: MessageEvent<WorkerAsked>) => {
@@ -40,7 +50,8 @@ async function make(wish: FileWish): Promise<Blob | "too-long"> {
     {},
     new ByteLengthQueuingStrategy({ highWaterMark: AHEAD }),
   );
-  const file = new Response(readable).blob();
+  const headers = { "Content-Type": types[wish.kind] };
+  const file = new Response(readable, { headers }).blob();
   const out = writable.getWriter();
   let told = 0;
   const isWhole = await (await maker)(wish, (piece, done) => {

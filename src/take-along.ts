@@ -87,7 +87,10 @@ export type MakeFile = (
   take: (piece: Uint8Array, done: number) => Promise<void> | void,
 ) => Promise<boolean>;
 
-/** Unpacks at once all that the session says, so that no file waits for it. */
+/** Sentences that are unpacked before it is looked whether a file was asked for. */
+const TURN = 8;
+
+/** Until a file is asked for, all that the session says is unpacked, so that no file waits for it. */
 export async function fileMaker({ worksheet, own, bytes }: WorkerSession): Promise<MakeFile> {
   const opened = await sessionOf(
     worksheet,
@@ -103,10 +106,19 @@ export async function fileMaker({ worksheet, own, bytes }: WorkerSession): Promi
   );
   const session = { ...opened, sources: once(opened.sources) };
   const { phrase } = await session.sources();
-  for (const { channel, sounds } of session.timeline.sections.flatMap(({ cues }) => cues)) {
-    if (channel === "voice") for (const text of sounds) phrase(text, sounds);
-  }
+  const said = session.timeline.sections
+    .flatMap(({ cues }) => cues)
+    .filter(({ channel }) => channel === "voice");
+  let asked = false;
+  // In turns: what is not unpacked as a file is asked for is unpacked while the browser takes what was made.
+  const unpackFrom = (next: number): void => {
+    const turn = asked ? [] : said.slice(next, next + TURN);
+    for (const { sounds } of turn) for (const text of sounds) phrase(text, sounds);
+    if (turn.length > 0) setTimeout(unpackFrom, 0, next + TURN);
+  };
+  unpackFrom(0);
   return async (wish, take) => {
+    asked = true;
     const file = await fileOf(session, wish);
     if (file === null) return false;
     let made = 0;

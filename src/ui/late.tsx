@@ -12,6 +12,7 @@ export function late<Props extends object>(
     const [part, setPart] = useState<{ readonly Part: ComponentType<Props> } | "failed" | null>(
       null,
     );
+    const [attempt, setAttempt] = useState(0);
     useEffect(() => {
       let shown = true;
       fetched ??= fetch();
@@ -25,8 +26,17 @@ export function late<Props extends object>(
       return () => {
         shown = false;
       };
-    }, []);
-    if (part === "failed") return <p>{words.value.latePart.notFetched}</p>;
+    }, [attempt]);
+    if (part === "failed") {
+      return (
+        <p>
+          {words.value.latePart.notFetched}{" "}
+          <button type="button" onClick={() => setAttempt(attempt + 1)}>
+            {words.value.frame.again}
+          </button>
+        </p>
+      );
+    }
     return part && <part.Part {...props} />;
   };
 }

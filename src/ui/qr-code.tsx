@@ -1,5 +1,6 @@
 // A text in, a code for a camera out, or words where it is too long for one. Black on white whatever the paper, with
 // four modules of quiet around it, as the standard asks (ISO/IEC 18004).
+import { useMemo } from "preact/hooks";
 import { encode } from "uqr";
 
 /** Modules of white around it. */
@@ -14,14 +15,21 @@ interface QrCodeProps {
 }
 
 export function QrCode({ text, name, tooLong }: QrCodeProps) {
-  if (text.length > LONGEST) return <p>{tooLong}</p>;
-  const { data, size } = encode(text, { ecc: "L", border: QUIET });
+  // It takes some milliseconds, and what stands around it is drawn anew at every key.
+  const code = useMemo(() => (text.length > LONGEST ? null : codeOf(text)), [text]);
+  if (code === null) return <p>{tooLong}</p>;
+  const { size, path } = code;
   return (
     <svg class="qr" viewBox={`0 0 ${size} ${size}`} role="img" aria-label={name}>
       <rect width={size} height={size} fill="#ffffff" />
-      <path d={data.map(rowPath).join("")} fill="#000000" shape-rendering="crispEdges" />
+      <path d={path} fill="#000000" shape-rendering="crispEdges" />
     </svg>
   );
+}
+
+function codeOf(text: string): { readonly size: number; readonly path: string } {
+  const { data, size } = encode(text, { ecc: "L", border: QUIET });
+  return { size, path: data.map(rowPath).join("") };
 }
 
 /** Each run of black of a row as one bar. */

@@ -66,12 +66,16 @@ export function walkThroughWith(ports: WalkThroughPorts): ComponentType<PlacePro
   };
 }
 
+/** Begun as soon as someone seems to want it; from then on it stays, with what was typed and what is held ready. */
 function TakeFold({ TakeAlong, worksheet }: TakeProps & { TakeAlong: ComponentType<TakeProps> }) {
-  const [open, setOpen] = useState(false);
+  const [wanted, setWanted] = useState(false);
+  const want = () => setWanted(true);
   return (
-    <details class="take-fold" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{lateWords.value.take.title}</summary>
-      {open && <TakeAlong worksheet={worksheet} />}
+    <details class="take-fold" onToggle={want}>
+      <summary onPointerEnter={want} onFocus={want}>
+        {lateWords.value.take.title}
+      </summary>
+      {wanted && <TakeAlong worksheet={worksheet} />}
     </details>
   );
 }

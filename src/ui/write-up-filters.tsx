@@ -1,16 +1,28 @@
 // What is looked for among the runs: words, and a choice each of film, developer, year and stars, with how many runs
 // each would leave.
-import { useId } from "preact/hooks";
+import { useEffect, useId, useState } from "preact/hooks";
+import type { RunLine } from "../logbook/run-line.ts";
 import { lateWords } from "./language.ts";
-import { type Choice, choicesIn, nothingWanted, type Wanted } from "./write-up-find.ts";
+import {
+  type Choice,
+  type Choices,
+  choicesIn,
+  nothingWanted,
+  type Wanted,
+} from "./write-up-find.ts";
 import type { WriteUp } from "./write-up-state.ts";
+
+const none: readonly RunLine[] = [];
+const noChoices = choicesIn(none, nothingWanted);
 
 export function Filters({ writeUp }: { readonly writeUp: WriteUp }) {
   const search = useId();
   const { find, stars } = lateWords.value;
-  const lines = writeUp.found.value?.lines ?? [];
+  const lines = writeUp.found.value?.lines ?? none;
   const wanted = writeUp.wanted.value;
-  const choices = choicesIn(lines, wanted);
+  const [choices, setChoices] = useState<Choices>(noChoices);
+  // Once the runs that were found are drawn: nobody waits for what else could be chosen.
+  useEffect(() => setChoices(choicesIn(lines, wanted)), [lines, wanted]);
   const shown = writeUp.matches.value.length;
   const starsName = (value: NonNullable<Wanted["stars"]>) =>
     value === "unsaid" ? stars.unsaid : stars.each(value, stars.words[value]);

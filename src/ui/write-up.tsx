@@ -121,8 +121,8 @@ function Runs({ writeUp, ports }: RunsProps) {
   const [compared, setCompared] = useState<readonly RunRecord[]>([]);
   const { beside, find } = lateWords.value;
   const hidden = writeUp.hidden.value;
-  const there = new Set(writeUp.found.value?.lines.map(({ id }) => id));
-  const [a, b] = compared.filter(({ id }) => there.has(id));
+  const lines = writeUp.found.value?.lines ?? [];
+  const [a, b] = compared.filter((run) => lines.some(({ id }) => id === run.id));
 
   function compare(run: RunRecord): void {
     const others = compared.filter(({ id }) => id !== run.id);

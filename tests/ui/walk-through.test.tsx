@@ -9,6 +9,7 @@ import type { Worksheet } from "../../src/plan/worksheet.ts";
 import type { Section, Timeline } from "../../src/timeline/score.ts";
 import { demos } from "../../src/ui/demo.ts";
 import { walkThroughWith } from "../../src/ui/walk-through.tsx";
+import { take } from "../../src/ui/words/en/take.ts";
 import { walk as walkWords } from "../../src/ui/words/en/walk.ts";
 import { runByHand } from "../live/by-hand.ts";
 import { changed } from "../plan/worksheets.ts";
@@ -396,5 +397,27 @@ describe("the score on paper", () => {
       window.dispatchEvent(new Event("afterprint"));
     });
     expect(headings()).toHaveLength(1);
+  });
+});
+
+describe("the fold to take a session along", () => {
+  test("is made as soon as someone comes to it, and stays with what was typed", async () => {
+    const TakeAlong = () => <input aria-label="typed" />;
+    const Walk = walkThroughWith({ ...walkThroughPorts(world().runs), TakeAlong });
+    const { gullrock } = demos;
+    render(<Walk worksheet={signal(gullrock)} plan={signal(planOf(gullrock))} />);
+    await act(async () => {});
+    const fold = screen.getByText(take.title).closest("details");
+    const typed = () => fold?.querySelector("input") ?? null;
+    expect(typed()).toBeNull();
+    await act(async () => void fireEvent.focus(screen.getByText(take.title)));
+    fireEvent.input(typed() as HTMLInputElement, { target: { value: "15" } });
+    for (const open of [true, false]) {
+      await act(async () => {
+        (fold as HTMLDetailsElement).open = open;
+        fireEvent(fold as HTMLDetailsElement, new Event("toggle"));
+      });
+    }
+    expect(typed()?.value).toBe("15");
   });
 });
