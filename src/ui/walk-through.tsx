@@ -72,6 +72,7 @@ function TakeFold({ TakeAlong, worksheet }: TakeProps & { TakeAlong: ComponentTy
   const want = () => setWanted(true);
   return (
     <details class="take-fold" onToggle={want}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: a summary is a control by itself */}
       <summary onPointerEnter={want} onFocus={want}>
         {lateWords.value.take.title}
       </summary>
