@@ -66,9 +66,7 @@ async function begin(): Promise<void> {
       import("./live/screen-lock.ts"),
     ]);
     hands ??= openHands(ports.current, () => localStorage);
-    // Seconds are counted there, for ten minutes and more: it costs as little as it can.
-    const often = every(250);
-    return { runs: ports, knocks: ports.knocks, senses, ...hands, keepAwake, toWriteUp, often };
+    return { runs: ports, knocks: ports.knocks, senses, ...hands, keepAwake, toWriteUp, after };
 
     function toWriteUp(): void {
       const rehearsed = ports.current.value?.rehearsal !== undefined;
@@ -228,7 +226,7 @@ async function begin(): Promise<void> {
             sounds: ports.runs.voice,
             vibrate: vibration(),
             delays,
-            after,
+            often: every(250),
             keeping: await keeping(),
             classAt,
           });

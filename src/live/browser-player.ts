@@ -68,9 +68,7 @@ export function openBrowserPlayer(
     const { context, master } = graph();
     const source = context.createBufferSource();
     source.buffer = buffer;
-    const gain = context.createGain();
-    source.connect(gain).connect(master);
-    source.onended = () => gain.disconnect();
+    source.connect(master);
     const from = Math.max(at, context.currentTime);
     source.start(from);
     const one: OwnSound = { from, to: from + buffer.duration, kind };
@@ -80,6 +78,11 @@ export function openBrowserPlayer(
       stop() {
         const now = context.currentTime;
         own = own.map((each) => (each === one ? { ...one, to: Math.min(one.to, now) } : each));
+        // Only what is stopped has a gain of its own: whatever is laid ahead is asked for its sound all the while.
+        const gain = context.createGain();
+        source.disconnect();
+        source.connect(gain).connect(master);
+        source.onended = () => gain.disconnect();
         gain.gain.setValueAtTime(1, now);
         gain.gain.linearRampToValueAtTime(0, now + FADE);
         source.stop(now + FADE);

@@ -1,7 +1,6 @@
 // The page's one audio element, in a browser: it plays the bed while a run is heard in the room, so that media
 // keys reach the page and a silent switch does not silence it, and the track while it is heard in the pocket.
 import { bedNoise, bedSamples } from "../tones/bed.ts";
-import { sampleRate } from "../tones/designs.ts";
 import { pcmOf, wavHeader } from "../tones/wav.ts";
 import type { PocketPlayer } from "./pocket-shape.ts";
 import { steadyClock } from "./steady-clock.ts";
@@ -88,8 +87,11 @@ export function browserElement(): BrowserElement {
   };
 }
 
+/** The same noise, slower, Hz: a browser reads a file in pieces of so many bytes, and works at each. */
+const BED_RATE = 8000;
+
 function bedTrack(): Blob {
-  const parts = [wavHeader(bedSamples, sampleRate), pcmOf(bedNoise())];
+  const parts = [wavHeader(bedSamples, BED_RATE), pcmOf(bedNoise())];
   return new Blob(parts as Uint8Array<ArrayBuffer>[], { type: "audio/wav" });
 }
 

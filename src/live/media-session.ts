@@ -21,6 +21,9 @@ const actions: readonly MediaSessionAction[] = [
   "seekbackward",
 ];
 
+/** By so much, seconds, may a position that is shown be wrong. */
+const OFF = 0.5;
+
 export interface MediaKeys {
   /** What is on; `elapsed` of its seconds, which are 0 where it only waits. */
   show(section: Pick<Section, "title" | "seconds" | "dark"> | null, elapsed: number): void;
@@ -31,6 +34,7 @@ export interface MediaKeys {
 export function openMediaKeys(pressed: () => void): MediaKeys {
   const session = navigator.mediaSession as MediaSession | undefined;
   let shown: string | null = null;
+  let counted = { seconds: 0, began: 0 };
   keepsPlaying("playback");
   for (const action of actions) handle(action, pressed);
 
@@ -51,6 +55,11 @@ export function openMediaKeys(pressed: () => void): MediaKeys {
       if (dark && shown === title) return;
       session.playbackState = "playing";
       const seconds = dark ? 0 : (section?.seconds ?? 0);
+      const began = performance.now() / 1000 - elapsed;
+      // From one position a system counts on by itself: it is told of another where that would be wrong.
+      const counts = seconds === counted.seconds && Math.abs(began - counted.began) < OFF;
+      if (shown === title && counts) return;
+      counted = { seconds, began };
       if (seconds > 0) {
         const position = Math.max(0, Math.min(seconds, elapsed));
         session.setPositionState?.({ duration: seconds, position, playbackRate: 1 });

@@ -36,7 +36,8 @@ export interface LightsOutPorts extends RunViewPorts {
   /** Null where the browser can make nothing vibrate. */
   readonly vibrate: ((pulses: Pulses) => void) | null;
   readonly delays: DelayStore;
-  readonly after: (ms: number, act: () => void) => () => void;
+  /** Calls back a few times a second, for what is shown only. */
+  readonly often: (show: () => void) => () => void;
   readonly keeping: Keeping;
   /** ms since 1970 of the minute at which a class starts, where a link said so. */
   readonly classAt?: ClassStartPorts["classAt"];

@@ -1,6 +1,6 @@
 // A thermometer read while the film is in the developer: typed, or by half degrees, and given to the run, which
 // moves the end by it; or one that tells by itself. A run in, and nothing kept here but what is being typed.
-import { useEffect, useId, useRef, useState } from "preact/hooks";
+import { useId, useRef, useState } from "preact/hooks";
 import { readingsIn } from "../live/journal.ts";
 import type { Probe } from "../live/probe.ts";
 import { isDeveloping } from "../live/rest.ts";
@@ -14,6 +14,7 @@ import {
 } from "../units/temperature.ts";
 import { mayOf } from "./field-names.ts";
 import { lateWords, words, writing } from "./language.ts";
+import { type After, useLooks } from "./looks.ts";
 import { ProbeConnection } from "./probe-connection.tsx";
 import { units } from "./read-field.ts";
 import { useToldRole } from "./said-beside.tsx";
@@ -27,15 +28,14 @@ interface ReadingProps {
   readonly like: Temperature;
   /** Null where the browser knows of no such thing. */
   readonly probe: Probe | null;
-  /** Calls back a few times a second. */
-  readonly often: (show: () => void) => () => void;
+  readonly after: After;
   /** Whether a key is the run's wherever the focus is: a learnt pedal's. All others stay in here. */
   readonly passes?: (event: KeyboardEvent) => boolean;
 }
 
 /** Only while the film is in the developer. */
-export function Reading({ run, like, probe, often, passes = () => false }: ReadingProps) {
-  const { known, look } = useKnown(run, like, often);
+export function Reading({ run, like, probe, after, passes = () => false }: ReadingProps) {
+  const { known, look } = useKnown(run, like, after);
   if (known === null) return null;
   const stay = (event: KeyboardEvent) => {
     if (!passes(event)) event.stopPropagation();
@@ -51,11 +51,14 @@ export function Reading({ run, like, probe, often, passes = () => false }: Readi
   );
 }
 
+/** A film that has come into the developer, or left it, is noticed within so many ms. */
+const LOOKS = 1000;
+
 /** `known` is null while the film is not in the developer. */
 function useKnown(
   run: ReadingProps["run"],
   like: Temperature,
-  often: ReadingProps["often"],
+  after: After,
 ): { readonly known: Temperature | null; readonly look: () => void } {
   const read = () =>
     isDeveloping(run.position())
@@ -67,7 +70,7 @@ function useKnown(
       const now = read();
       return JSON.stringify(now) === JSON.stringify(before) ? before : now;
     });
-  useEffect(() => often(look), [run, like, often]);
+  useLooks(after, () => LOOKS, look, [run, like]);
   return { known, look };
 }
 

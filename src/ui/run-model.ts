@@ -89,6 +89,19 @@ function leftLabel(doing: Deed | null, bath: string | null): string {
 const said = (cues: readonly { readonly says?: string }[]): readonly string[] =>
   cues.flatMap(({ says }) => (says === undefined ? [] : [says]));
 
+/** A second is drawn so long after it turned, seconds: a timer that comes too soon would find the one before. */
+const TURNED = 0.02;
+
+/**
+ * Seconds until a number on the screen turns, each of which counts to a moment of its own; at most about one, since what
+ * else is on it changes with the time too. Asked for no more often than that, it costs ten minutes' run the least.
+ */
+export function turnsIn(position: Position): number {
+  if (position.kind !== "timed") return 1;
+  const counted = [position.left, ...position.ahead.slice(0, 2).map((next) => next.in)];
+  return TURNED + Math.min(1, ...counted.map((seconds) => seconds - Math.floor(seconds)));
+}
+
 /** Whole seconds still to go: 0:01 until the moment itself. */
 const countdown = (seconds: number): string =>
   writeClockTime(Math.max(0, Math.ceil(seconds - 1e-6)));

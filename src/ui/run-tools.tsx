@@ -14,7 +14,7 @@ import type { RunViewPorts } from "./run-view.tsx";
 interface RunToolsProps {
   readonly session: Session;
   readonly ports: RunViewPorts;
-  readonly screen: RunScreen;
+  readonly screen: Pick<RunScreen, "kind" | "dark">;
   readonly offers: Offers;
 }
 
@@ -93,7 +93,7 @@ export function RunTools({ session, ports, screen, offers }: RunToolsProps) {
               run={run}
               like={session.worksheet.developer.temperature}
               probe={ports.probe}
-              often={ports.often}
+              after={ports.after}
               passes={(event) => isLearned(ports.pedals.all.value, event)}
             />
           )}

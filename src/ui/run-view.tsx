@@ -5,9 +5,10 @@ import type { KnockPort } from "../live/knock-port.ts";
 import type { Probe } from "../live/probe.ts";
 import type { Runs, Session } from "../live/runs.ts";
 import { lateWords } from "./language.ts";
+import { type After, useLooks } from "./looks.ts";
 import type { Pedals } from "./pedals.ts";
 import { useRunInput } from "./run-input.ts";
-import { type Offers, offersOf, type RunScreen, runScreenOf } from "./run-model.ts";
+import { type Offers, offersOf, type RunScreen, runScreenOf, turnsIn } from "./run-model.ts";
 import { Shown } from "./run-shown.tsx";
 import { RunTools } from "./run-tools.tsx";
 import { Captions, darkAhead, Region, WithinRun } from "./said-beside.tsx";
@@ -24,8 +25,7 @@ export interface RunViewPorts {
   readonly toWriteUp: () => void;
   /** Keeps the screen from sleeping, or lets it; in the dark it is let. */
   readonly keepAwake: (on: boolean) => void;
-  /** Calls back a few times a second, for what is shown only. */
-  readonly often: (show: () => void) => () => void;
+  readonly after: After;
 }
 
 interface Props {
@@ -34,9 +34,8 @@ interface Props {
 }
 
 export function RunView({ session, ports }: Props) {
-  const { screen, offers } = useScreen(session, ports);
+  const { kind, dark, offers } = useSeen(session, ports, () => standingOf(session));
   const view = useRef<HTMLDivElement>(null);
-  const dark = screen.dark;
   const rehearses = session.rehearsal !== undefined;
   const wake = useMemo(() => () => void ports.runs.wake(), [ports]);
   useRunInput(session, ports.pedals.all, wake);
@@ -49,7 +48,6 @@ export function RunView({ session, ports }: Props) {
     return () => ports.keepAwake(false);
   }, [dark, ports]);
 
-  const { captions } = ports.senses.now.value;
   return (
     <div
       ref={view}
@@ -66,21 +64,10 @@ export function RunView({ session, ports }: Props) {
       <div class="guided-stage">
         {/* Over what is shown, not around it: a control whose name counts seconds would be read out by the second. */}
         <button type="button" class="guided-press" aria-label={lateWords.value.duringRun.press} />
-        {!dark && session.sounding && (
-          <div class={captions ? "guided-shown captioned" : "guided-shown"}>
-            {captions && <Captions session={session} />}
-            <Shown screen={screen} spoken={session.timeline.voice.language} rehearses={rehearses} />
-            {captions && screen.kind === "waiting" && <Ahead session={session} />}
-          </div>
-        )}
-        {!dark && !session.sounding && (
-          <div class="guided-shown">
-            <Silent screen={screen} />
-          </div>
-        )}
+        {!dark && <Now session={session} ports={ports} />}
       </div>
       {!dark && <Told session={session} />}
-      {screen.kind === "over" && (
+      {kind === "over" && (
         <p class="guided-over">
           <button type="button" ref={whenOver} onClick={ports.toWriteUp}>
             {rehearses ? lateWords.value.rehearse.back : lateWords.value.duringRun.toWriteUp}
@@ -88,8 +75,32 @@ export function RunView({ session, ports }: Props) {
         </p>
       )}
       <WithinRun.Provider value={true}>
-        <RunTools session={session} ports={ports} screen={screen} offers={offers} />
+        <RunTools session={session} ports={ports} screen={{ kind, dark }} offers={offers} />
       </WithinRun.Provider>
+    </div>
+  );
+}
+
+/** Apart from all around it, since it is drawn anew every second. */
+function Now({ session, ports }: Props) {
+  const screen = useSeen(session, ports, () => screenOf(session));
+  const { captions } = ports.senses.now.value;
+  if (!session.sounding) {
+    return (
+      <div class="guided-shown">
+        <Silent screen={screen} />
+      </div>
+    );
+  }
+  return (
+    <div class={captions ? "guided-shown captioned" : "guided-shown"}>
+      {captions && <Captions session={session} />}
+      <Shown
+        screen={screen}
+        spoken={session.timeline.voice.language}
+        rehearses={session.rehearsal !== undefined}
+      />
+      {captions && screen.kind === "waiting" && <Ahead session={session} />}
     </div>
   );
 }
@@ -145,24 +156,28 @@ function Told({ session }: { readonly session: Session }) {
   );
 }
 
-interface Seen {
-  readonly screen: RunScreen;
+const screenOf = ({ run, worksheet }: Session): RunScreen =>
+  runScreenOf(run.position(), worksheet.tank.method);
+
+/** What of it is not counted by the second. */
+interface Standing extends Pick<RunScreen, "kind" | "dark"> {
   readonly offers: Offers;
 }
 
-/** The screen as of now, drawn anew only when something on it has changed. */
-function useScreen(session: Session, ports: RunViewPorts): Seen {
-  const read = (): Seen => ({
-    screen: runScreenOf(session.run.position(), session.worksheet.tank.method),
-    offers: offersOf(session.run),
-  });
+function standingOf(session: Session): Standing {
+  const { kind, dark } = screenOf(session);
+  return { kind, dark, offers: offersOf(session.run) };
+}
+
+/** Something of the run as of now, drawn anew only when it has changed. */
+function useSeen<Of>(session: Session, { after }: RunViewPorts, read: () => Of): Of {
   const [seen, setSeen] = useState(read);
   const show = () =>
     setSeen((before) => {
       const now = read();
       return JSON.stringify(now) === JSON.stringify(before) ? before : now;
     });
-  useEffect(() => ports.often(show), [session, ports]);
+  useLooks(after, () => 1000 * turnsIn(session.run.position()), show, [session]);
   const inForce = lateWords.value;
   useEffect(show, [inForce, session]);
   return seen;

@@ -79,7 +79,7 @@ const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 async function shareWith(browser: Browser, system: CDPSession): Promise<number> {
   const page = await browser.newPage();
   await page.evaluate(async () => {
-    const context = new AudioContext({ latencyHint: "balanced" });
+    const context = new AudioContext({ latencyHint: 0.02 });
     const buffer = context.createBuffer(1, 24_000, 24_000);
     const source = new AudioBufferSourceNode(context, { buffer, loop: true });
     source.connect(context.destination);

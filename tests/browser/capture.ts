@@ -98,7 +98,7 @@ function tapAll(): void {
   // context that it makes first is made beforehand, and stands still until the page lets it sound.
   const Context = window.AudioContext;
   const ready: AudioContext[] = [];
-  const options = { latencyHint: "balanced" } as const;
+  const options = { latencyHint: 0.02 } as const;
   window.AudioContext = new Proxy(Context, {
     construct(_, [wanted]: [AudioContextOptions?]) {
       const alike = wanted?.latencyHint === options.latencyHint && wanted.sampleRate === undefined;

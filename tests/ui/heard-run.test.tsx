@@ -37,7 +37,7 @@ test("A whole run is read out by a screen reader, from the check to the hanging 
         }),
         toWriteUp() {},
         keepAwake() {},
-        often(again) {
+        after(_ms, again) {
           shows.add(again);
           return () => void shows.delete(again);
         },

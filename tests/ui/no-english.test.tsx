@@ -193,7 +193,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
           soundCheck: checkByHand().port,
           delays: { load: () => 0, keep: () => true },
           keeping: keepingThat("kept"),
-          after: () => () => {},
+          often: () => () => {},
           classAt: signal<number | null>(at),
         }),
         worksheet,
@@ -256,15 +256,15 @@ describe("in a language of marks, no place shows a word of its own", () => {
       runs,
       soundCheck: soundCheck.port,
       delays: { load: () => 0.2, keep: () => false },
-      after: () => () => {},
+      after(_ms, act) {
+        show = act;
+        return () => {};
+      },
       keeping: keepingThat("nothing is kept"),
       ...emptyHands,
       toWriteUp() {},
       keepAwake() {},
-      often(act) {
-        show = act;
-        return () => {};
-      },
+      often: () => () => {},
     });
     const own = [...named(demos.gullrock), ...scripted(demos.gullrock)];
     await shownIn(Place, null);

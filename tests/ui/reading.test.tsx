@@ -35,7 +35,7 @@ function shown({ like = { c: 20 }, probe = null, passes, at = 60 }: Shown = {}) 
       run={it.run}
       like={like}
       probe={probe}
-      often={(act) => {
+      after={(_ms, act) => {
         show = act;
         return () => {};
       }}

@@ -64,7 +64,7 @@ export const walkThroughPorts = (runs: Runs, print: () => void = () => {}) => ({
   print,
   toWriteUp() {},
   keepAwake() {},
-  often: () => () => {},
+  after: () => () => {},
 });
 
 /** Pedals, a thermometer and knocks, none of them there. */

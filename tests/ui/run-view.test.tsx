@@ -34,7 +34,7 @@ function shown(more: Partial<Session> = {}) {
         ...emptyHands,
         toWriteUp() {},
         keepAwake() {},
-        often(again) {
+        after(_ms, again) {
           show = again;
           return () => {};
         },

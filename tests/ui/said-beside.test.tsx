@@ -31,7 +31,7 @@ function shown(more: Partial<Session>, captions = false) {
         senses: openSenses({ load: () => ({ ...usualSenses, captions }), keep: () => true }),
         toWriteUp() {},
         keepAwake() {},
-        often(again) {
+        after(_ms, again) {
           shows.add(again);
           return () => void shows.delete(again);
         },
