@@ -30,7 +30,7 @@ export function byEarWith(ports: ByEarPorts): ComponentType {
     const [script, setScript] = useState<Script | "opening" | "lost" | null>(null);
     async function open(): Promise<void> {
       setScript("opening");
-      setScript(await ports.sounds.script(language.value).catch(() => "lost" as const));
+      setScript(await ports.sounds.script(language.value, "ear").catch(() => "lost" as const));
     }
     return (
       <div class="by-ear">
