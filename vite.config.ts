@@ -36,7 +36,7 @@ export default defineConfig({
       workbox: {
         globPatterns: ["**/*.{html,js,css,svg,png,woff2,json,pack,pcm,wasm}"],
         // Another language's voice is fetched and kept when it is first wanted.
-        globIgnores: ["schema/**", "pictures/**", "sound/!(en).pack"],
+        globIgnores: ["schema/**", "pictures/**", "sound/!(en|en-ear).pack"],
         maximumFileSizeToCacheInBytes: 8 * 2 ** 20,
         clientsClaim: true,
         cleanupOutdatedCaches: true,

@@ -16,7 +16,7 @@ const soundJson = (name: string) => JSON.parse(soundFile(name).toString("utf8"))
 /** The session of a worksheet, and the way to its sounds for those who want them. */
 export async function openedFor(worksheet: Worksheet): Promise<Session> {
   const language = spokenIn(worksheet.language);
-  await buildSounds(tellProgress(), [language]);
+  await buildSounds(tellProgress(), [language], ["run"]);
   return sessionOf(worksheet, {
     index: readIndex(soundJson(`${language}.json`)),
     pack: async () => soundFile(`${language}.pack`),

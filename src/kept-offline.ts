@@ -9,7 +9,7 @@ const needless = [
   /^sw\.js$/,
   /^workbox-\w+\.js$/,
   /^(?:schema|pictures)\//,
-  /^sound\/(?!en\.)\w+\.pack$/,
+  /^sound\/(?!en\.|en-ear\.)[\w-]+\.pack$/,
 ];
 
 /** @throws where the folder has no worker that keeps anything. */

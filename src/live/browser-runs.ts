@@ -15,7 +15,7 @@ import { browserAudio } from "./browser-audio.ts";
 import { browserJournal, type RunHeader, unkeptJournal } from "./browser-journal.ts";
 import { browserElement } from "./browser-pocket.ts";
 import { soundCheckOn } from "./browser-sound-check.ts";
-import { fetchSounds, type Sounds } from "./browser-sounds.ts";
+import { fetchEarPack, fetchSounds, type Sounds } from "./browser-sounds.ts";
 import { playerFor, samplesBy, silenceFor, withoutItsWords } from "./browser-speaker.ts";
 import { voiceSoundsOn } from "./browser-voice-sounds.ts";
 import { type Entry, lastOf, type Way } from "./journal.ts";
@@ -57,7 +57,7 @@ interface BrowserRunsParts {
 export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   const { told, speakerOf, senses, delay, pocketTrack } = parts;
   const current = signal<Session | null>(null);
-  const fetched = new Map<Language, Promise<Sounds>>();
+  const sounds = onceEach(fetchSounds);
   const audio = browserAudio();
   const element = browserElement();
   const journal = browserJournal();
@@ -67,18 +67,6 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   let go: (way: Way) => void = () => {};
   let ownSounds: () => readonly OwnSound[] = () => [];
   let stopHearing = () => {};
-
-  /** Fetched once a language; a fetch that failed is tried again the next time. */
-  function sounds(language: Language): Promise<Sounds> {
-    const known = fetched.get(language);
-    if (known !== undefined) return known;
-    const coming = fetchSounds(language).catch((error: unknown) => {
-      fetched.delete(language);
-      throw error;
-    });
-    fetched.set(language, coming);
-    return coming;
-  }
 
   async function compiled(worksheet: Worksheet, plan: Plan, lead?: number): Promise<Timeline> {
     const speaker = await speakerOf(spokenIn(worksheet.language));
@@ -257,7 +245,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   }
 
   const prepare = (language?: string) => void sounds(spokenIn(language)).catch(() => {});
-  const voice = voiceSoundsOn({ sounds, awake: audio.awake });
+  const voice = voiceSoundsOn({ sounds, earPack: onceEach(fetchEarPack), awake: audio.awake });
   const leftRun = openLeftRun({
     journal,
     audio,
@@ -285,5 +273,22 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
     voice,
     check,
     knocks,
+  };
+}
+
+/** Fetched once a language; a fetch that failed is tried again the next time. */
+function onceEach<T>(
+  fetchOne: (language: Language) => Promise<T>,
+): (language: Language) => Promise<T> {
+  const fetched = new Map<Language, Promise<T>>();
+  return (language) => {
+    const known = fetched.get(language);
+    if (known !== undefined) return known;
+    const coming = fetchOne(language).catch((error: unknown) => {
+      fetched.delete(language);
+      throw error;
+    });
+    fetched.set(language, coming);
+    return coming;
   };
 }

@@ -1,12 +1,12 @@
 // Words and sounds fetched from beside the page, opened for playing.
 
 import sonicWasm from "@echogarden/sonic-wasm/sonic.wasm?url";
-import type { Script } from "../script/script.ts";
+import type { PackName, Script } from "../script/script.ts";
 import { scriptIn } from "../script/scripts.ts";
 import type { Sources } from "../timeline/sound.ts";
 import { type Kit, openKit } from "../tones/kit.ts";
 import type { Language } from "../units/language.ts";
-import { openPack, type Pack, type PackIndex, readIndex } from "../voice/pack.ts";
+import { openPack, type Pack, type PackIndex, packFile, readIndex } from "../voice/pack.ts";
 import { noClips, type OwnClips, phraseOf } from "../voice/speaker.ts";
 import { openStretch, type Stretch } from "../voice/stretch.ts";
 import { keptBytes } from "./kept-bytes.ts";
@@ -27,7 +27,7 @@ export interface Sounds {
 export async function fetchSounds(language: Language): Promise<Sounds> {
   const [script, { index, packBytes }, kitIndex, kitBytes, wasm] = await Promise.all([
     scriptIn(language),
-    fetchPack(language),
+    fetchPack(language, "run"),
     fetchJson("sound/tones.json"),
     fetchBytes("sound/tones.pcm"),
     fetchBytes(sonicWasm),
@@ -44,7 +44,7 @@ export async function fetchSounds(language: Language): Promise<Sounds> {
 /** The same, still packed: for a worker, which opens them itself; the encoder of tracks with them. */
 export async function fetchPackedSounds(language: Language) {
   const [{ index, packBytes }, kitIndex, kit, stretcher, encoder] = await Promise.all([
-    fetchPack(language),
+    fetchPack(language, "run"),
     fetchJson("sound/tones.json"),
     fetchBytes("sound/tones.pcm"),
     fetchBytes(sonicWasm),
@@ -53,9 +53,16 @@ export async function fetchPackedSounds(language: Language) {
   return { index, pack: packBytes, kitIndex, kit, stretcher, encoder };
 }
 
-async function fetchPack(language: Language) {
-  const index = readIndex(await fetchJson(`sound/${language}.json`));
-  const packBytes = await keptBytes(`sound/${language}.pack`, index.made, fetchBytes);
+/** What only asking by ear says; kept likewise. @throws where it cannot be fetched. */
+export async function fetchEarPack(language: Language): Promise<Pack> {
+  const { index, packBytes } = await fetchPack(language, "ear");
+  return openPack(index, packBytes);
+}
+
+async function fetchPack(language: Language, pack: PackName) {
+  const file = `sound/${packFile(language, pack)}`;
+  const index = readIndex(await fetchJson(`${file}.json`));
+  const packBytes = await keptBytes(`${file}.pack`, index.made, fetchBytes);
   return { index, packBytes };
 }
 

@@ -1,18 +1,20 @@
-// What the recording of a voice hears, in a browser: single phrases and clips, one at a time.
+// What the recording of a voice and asking by ear let be heard, in a browser: single phrases and clips, one at a time.
 import { scriptIn } from "../script/scripts.ts";
 import { sampleRate } from "../tones/designs.ts";
 import type { Language } from "../units/language.ts";
+import type { Pack } from "../voice/pack.ts";
 import { toSound } from "../voice/speaker.ts";
 import type { Sounds } from "./browser-sounds.ts";
 import type { VoiceSounds } from "./voice-sounds.ts";
 
 interface World {
   readonly sounds: (language: Language) => Promise<Sounds>;
+  readonly earPack: (language: Language) => Promise<Pack>;
   /** The page's audio context, made and woken within a press. */
   readonly awake: () => Promise<AudioContext>;
 }
 
-export function voiceSoundsOn({ sounds, awake }: World): VoiceSounds {
+export function voiceSoundsOn({ sounds, earPack, awake }: World): VoiceSounds {
   let hush = () => {};
 
   async function play(clip: Promise<Float32Array>): Promise<void> {
@@ -35,9 +37,21 @@ export function voiceSoundsOn({ sounds, awake }: World): VoiceSounds {
     await over;
   }
 
+  async function spoken(text: string, language: Language): Promise<Float32Array> {
+    const { pack } = await sounds(language);
+    return (text in pack.index.phrases ? pack : await earPack(language)).decode(text);
+  }
+
   return {
-    script: scriptIn,
-    say: (text, language) => play(sounds(language).then(({ pack }) => pack.decode(text))),
+    async script(language, pack) {
+      if (pack === "ear") {
+        // While it is still a press that asks for it: what is said first may be long in coming.
+        void awake().catch(() => {});
+        await Promise.all([sounds(language), earPack(language)]);
+      }
+      return scriptIn(language);
+    },
+    say: (text, language) => play(spoken(text, language)),
     play: (samples) => play(Promise.resolve(toSound(samples))),
     hush: () => hush(),
   };

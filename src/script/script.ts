@@ -130,15 +130,25 @@ export function openScript(source: ScriptSource, cardinal: (n: number) => string
   };
 }
 
-/** Every distinct phrase that `say` can return, in the order of the script: what a pack must hold. */
-export function everyPhrase(script: Script): readonly string[] {
-  return [...phraseLimits(script).keys()];
+/** A script is spoken into two packs: what a run says, and what only asking by ear does, fetched when that is wanted. */
+export const packNames = ["run", "ear"] as const;
+export type PackName = (typeof packNames)[number];
+
+const packOf = (key: string): PackName => (key.startsWith("ear.") ? "ear" : "run");
+
+/**
+ * Every distinct phrase that `say` can return, in the order of the script: what a pack must hold.
+ * @param pack of this one alone; a phrase that both could hold is the run's.
+ */
+export function everyPhrase(script: Script, pack?: PackName): readonly string[] {
+  return [...phraseLimits(script, pack).keys()];
 }
 
 /** The same phrases, each with the longest time that the script allows a sentence with it, seconds. */
-export function phraseLimits(script: Script): ReadonlyMap<string, number> {
+export function phraseLimits(script: Script, pack?: PackName): ReadonlyMap<string, number> {
   const all = new Map<string, number>();
   for (const [key, sentence] of Object.entries(script.source.sentences)) {
+    if (pack !== undefined && packOf(key) !== pack) continue;
     for (const [place, form] of forms.entries()) {
       for (const [i, phrase] of phrases(sentence[form]).entries()) {
         for (const slots of fillings(phrase, script.source)) {
@@ -150,6 +160,7 @@ export function phraseLimits(script: Script): ReadonlyMap<string, number> {
       }
     }
   }
+  if (pack === "ear") for (const text of everyPhrase(script, "run")) all.delete(text);
   return all;
 }
 

@@ -1,5 +1,8 @@
 // What a field asked by ear is: what it takes, what it changes; and the makers of the usual kinds.
-// Apart from which fields there are (by-ear-fields.ts, by-ear-more.ts), since both lists are made of these.
+// Apart from which fields there are (by-ear-fields.ts, by-ear-more.ts, by-ear-beside.ts), since all are made of these.
+
+import { type Draft, rowCount } from "./draft.ts";
+import type { RowList } from "./fields.ts";
 
 /** A sentence of the script, with its slots. */
 export interface Saying {
@@ -16,7 +19,7 @@ interface Offer {
   readonly choice: string;
 }
 
-type Takes =
+export type Takes =
   | {
       readonly kind: "number";
       readonly range: Range;
@@ -24,14 +27,18 @@ type Takes =
       /** It may be left empty, and then nothing is made of it. */
       readonly optional?: true;
     }
-  /** Whole numbers in a row, one for each fill of water; it may be left empty. */
-  | { readonly kind: "counts"; readonly range: Range }
+  /** Whole numbers in a row, one for each fill of water; or any, a wedge's step by step. It may be left empty. */
+  | { readonly kind: "counts"; readonly range: Range; readonly decimals?: true }
+  /** A name, by its letters. */
+  | { readonly kind: "text"; readonly optional?: true }
+  /** A time of day; it may be left empty. */
+  | { readonly kind: "clock" }
   /** Parts of water to one of stock; none: as it is. */
   | { readonly kind: "parts"; readonly range: Range }
   /** How many rows there are of a list. */
   | {
       readonly kind: "rows";
-      readonly list: "films" | "developer.leaflet";
+      readonly list: RowList;
       readonly range: { readonly rows: readonly [number, number] };
     }
   | { readonly kind: "sizes"; readonly values: readonly string[] }
@@ -46,19 +53,21 @@ export interface EarField {
   readonly path: string;
   /** Behind `ear.`; null where its bath's name says it all. */
   readonly name: string | null;
-  readonly sets: readonly ("time" | "mix" | "hands" | "warning" | "run")[];
+  readonly sets: readonly ("time" | "mix" | "hands" | "warning" | "run" | "records" | "answer")[];
   readonly takes: Takes;
   /** The bath's id that it belongs to. */
   readonly bath?: string;
-  /** The bath's id of the gate that it lies behind. */
+  /** The gate that it lies behind. */
   readonly behind?: string;
   /** Its row, from 1, where there are several. */
   readonly row?: number;
 }
 
-/** By a bath's id: behind it lies more about the bath, passed by unless it is wanted or something of it is filled in. */
+/** Behind it lies what few fill in, passed by unless it is wanted or something of it is filled in. */
 export interface Gate {
+  /** A bath's id, or the question beside the development. */
   readonly gate: string;
+  readonly says: Saying;
 }
 
 /** Of a bath; below 0 nothing is given by keys. */
@@ -104,3 +113,41 @@ export const optional = (
   sets: EarField["sets"][number],
   range: Range = null,
 ): EarField => ({ path, name, sets: [sets], takes: { kind: "number", range, optional: true } });
+
+/** A name; where it may be left empty, nothing is made of it. */
+export const text = (path: string, name: string, mayBeEmpty?: "optional"): EarField => ({
+  path,
+  name,
+  sets: ["records"],
+  takes: { kind: "text", ...(mayBeEmpty === undefined ? {} : { optional: true }) },
+});
+
+export const rows = (
+  list: RowList,
+  name: string,
+  sets: EarField["sets"][number],
+  range: readonly [number, number],
+): EarField => ({
+  path: list,
+  name: `rows.${name}`,
+  sets: [sets],
+  takes: { kind: "rows", list, range: { rows: range } },
+});
+
+/** Of each row of a list, in order. */
+export function inRows(
+  draft: Draft,
+  list: RowList,
+  fields: (start: string) => readonly EarField[],
+): readonly EarField[] {
+  const count = rowCount(draft, list);
+  return Array.from({ length: count }, (_, at) =>
+    fields(`${list}[${at}]`).map((field) => (count > 1 ? { ...field, row: at + 1 } : field)),
+  ).flat();
+}
+
+/** A gate, and what lies behind it. */
+export const gated = (gate: Gate, fields: readonly EarField[]): readonly (EarField | Gate)[] => [
+  gate,
+  ...fields.map((field) => ({ ...field, behind: gate.gate })),
+];

@@ -6,19 +6,25 @@ import { type BathFacts, processBaths } from "../trade/baths.ts";
 import { methods } from "../trade/method.ts";
 import { readFilmSize } from "../units/film-size.ts";
 import { languages } from "../units/language.ts";
+import { besideFields } from "./by-ear-beside.ts";
 import {
   choice,
   type EarField,
   type Gate,
+  gated,
+  inRows,
   measured,
   number,
+  optional,
+  rows,
   same,
+  text,
   upToAnHour,
   warm,
 } from "./by-ear-field.ts";
-import { moreOfBath } from "./by-ear-more.ts";
+import { moreOfBath, moreOfTank } from "./by-ear-more.ts";
 import { bathInUse } from "./candidate.ts";
-import { type Draft, isFilled, rowCount } from "./draft.ts";
+import { type Draft, isFilled } from "./draft.ts";
 import { commonSizes } from "./fields.ts";
 import { languageText } from "./sheet-language.ts";
 
@@ -27,18 +33,6 @@ const pour = { seconds: [1, 600] } as const;
 const spokenOffers = Object.fromEntries(
   languages.map((language) => [languageText(language), language]),
 );
-
-/** Of each row of a list, in order. */
-function inRows(
-  draft: Draft,
-  list: "films" | "developer.leaflet",
-  fields: (start: string) => readonly EarField[],
-): readonly EarField[] {
-  const count = rowCount(draft, list);
-  return Array.from({ length: count }, (_, at) =>
-    fields(`${list}[${at}]`).map((field) => (count > 1 ? { ...field, row: at + 1 } : field)),
-  ).flat();
-}
 
 /** The sizes that are offered for every film, and its own where that is another. */
 function sizesFor(draft: Draft, path: string): readonly string[] {
@@ -51,6 +45,7 @@ function sizesFor(draft: Draft, path: string): readonly string[] {
 export function firstFields(draft: Draft): readonly EarField[] {
   return [
     ...inRows(draft, "films", (film) => [
+      text(`${film}.label`, "film"),
       {
         path: `${film}.size`,
         name: "size",
@@ -61,6 +56,7 @@ export function firstFields(draft: Draft): readonly EarField[] {
       number(`${film}.boxSpeed`, "box-speed", "time"),
       number(`${film}.exposureIndex`, "rating", "time", null, {}),
     ]),
+    text("developer.label", "developer"),
     {
       path: "developer.dilution",
       name: "dilution",
@@ -86,22 +82,17 @@ export function firstFields(draft: Draft): readonly EarField[] {
 export function restOfFields(draft: Draft): readonly (EarField | Gate)[] {
   const baths = processBaths[draft.process ?? ""] ?? [];
   return [
-    {
-      path: "films",
-      name: "rows.films",
-      sets: ["mix"],
-      takes: { kind: "rows", list: "films", range: { rows: [1, 50] } },
-    },
-    {
-      path: "developer.leaflet",
-      name: "rows.leaflet",
-      sets: ["time"],
-      takes: { kind: "rows", list: "developer.leaflet", range: { rows: [1, 200] } },
-    },
+    choice("process", "process", ["hands"], same(Object.keys(processBaths))),
+    text("title", "title", "optional"),
+    text("tank.label", "tank", "optional"),
+    optional("developer.stockPerFilm", "stock-per-film", "warning", measured),
+    rows("films", "films", "mix", [1, 50]),
+    rows("developer.leaflet", "leaflet", "time", [1, 200]),
     number("agitation.perInversion", "per-inversion", "hands", { seconds: [0.5, 60] }),
     number("agitation.taps", "taps", "hands", { taps: [0, 20] }),
     choice("clock.starts", "starts", ["hands"], same(["pour-in", "full"])),
     choice("clock.ends", "ends", ["hands"], same(["pour-out", "empty"])),
+    ...gated({ gate: "tank", says: { key: "ear.gate.tank" } }, moreOfTank(draft)),
     ...baths.flatMap((bath) => ofBath(draft, bath)),
     number("darkWait", "wait", "run", { minutes: [0, 30] }, { seconds: darkWaitSeconds({}) }),
     choice("loading", "loading", ["run"], { "": "to-load", done: "loaded" }),
@@ -113,8 +104,13 @@ export function restOfFields(draft: Draft): readonly (EarField | Gate)[] {
       tones: "tones",
     }),
     number("voice.rate", "rate", "run", { rate: [0.8, 1.6] }, {}),
+    ...besideFields(draft),
   ];
 }
+
+/** As the process has it; where a snip of film gave the time, that goes by the snip. */
+const usualOf = (draft: Draft, { id, seconds }: BathFacts) =>
+  seconds === null || isFilled(draft, `baths.${id}.clearing.time`) ? {} : { seconds };
 
 function ofBath(draft: Draft, bath: BathFacts): readonly (EarField | Gate)[] {
   const { id, seconds } = bath;
@@ -132,11 +128,12 @@ function ofBath(draft: Draft, bath: BathFacts): readonly (EarField | Gate)[] {
           // A wash by its fills lasts as long as they take.
           ...(isFilled(draft, `${start}.fills`) && !isFilled(draft, `${start}.time`)
             ? []
-            : [number(`${start}.time`, "bath-time", "hands", null, { seconds })]),
+            : [number(`${start}.time`, "bath-time", "hands", null, usualOf(draft, bath))]),
         ]),
     afterwards,
   ].map((field) => ({ ...field, bath: id }));
+  const gate = { gate: id, says: { key: "ear.bath", slots: { bath: id } } };
   return seconds === null || bathInUse(draft, id)
-    ? [...own, { gate: id }, ...moreOfBath(draft, bath)]
+    ? [...own, ...gated(gate, moreOfBath(draft, bath))]
     : own.slice(0, 1);
 }

@@ -1,21 +1,20 @@
 // Where a talk stands and the worksheet in, what is said next out: line by line, each with what a press does while
 // it is told and in the pause behind it. Apart from what an act does (by-ear-model.ts).
 import type { Plan } from "../plan/plan.ts";
+import { echoOf, timeSaid, unitSaid } from "./by-ear-echo.ts";
 import type { EarField, Gate, Saying } from "./by-ear-field.ts";
 import { firstFields, restOfFields } from "./by-ear-fields.ts";
 import {
   choiceSaid,
   choosable,
-  echoOf,
   nameSaid,
   otherUnits,
   rangeSaid,
-  timeSaid,
-  unitSaid,
   valueSaid,
 } from "./by-ear-said.ts";
+import { plainLetters, signsFor } from "./by-ear-signs.ts";
 import { type Draft, isFilled } from "./draft.ts";
-import { asideOf, kindOf } from "./fields.ts";
+import { asideOf } from "./fields.ts";
 import { readDraft } from "./work-out-model.ts";
 
 export interface Talk {
@@ -58,7 +57,7 @@ export type Stop = EarField | Gate | "end";
 export const isField = (stop: Stop | undefined): stop is EarField =>
   stop !== undefined && stop !== "end" && "path" in stop;
 
-/** The bath's id whose gate it is; null where it is none. */
+/** Which gate it is; null where it is none. */
 export const gateOf = (stop: Stop | undefined): string | null =>
   stop !== undefined && stop !== "end" && "gate" in stop ? stop.gate : null;
 
@@ -71,9 +70,9 @@ export function stopsOf(draft: Draft): readonly Stop[] {
 export function neighbour(at: number, by: 1 | -1, draft: Draft): number {
   const stops = stopsOf(draft);
   const [here, next] = [stops[at], stops[at + by]];
-  const bath = by === 1 ? gateOf(here) : isField(next) ? (next.behind ?? null) : null;
-  if (bath === null || (isField(here) && here.behind === bath)) return at + by;
-  const group = stops.filter((stop) => isField(stop)).filter(({ behind }) => behind === bath);
+  const gate = by === 1 ? gateOf(here) : isField(next) ? (next.behind ?? null) : null;
+  if (gate === null || (isField(here) && here.behind === gate)) return at + by;
+  const group = stops.filter((stop) => isField(stop)).filter(({ behind }) => behind === gate);
   if (group.some(({ path }) => isFilled(draft, path))) return at + by;
   return at + by * (group.length + 1);
 }
@@ -89,15 +88,23 @@ export function fieldOf(talk: Talk, draft: Draft): EarField | null {
 
 const line = (key: string, offers: Act | null = null): Line => ({ says: [{ key }], offers });
 
-/** The lines of where a talk stands, in order. */
-export function linesOf(talk: Talk, draft: Draft, plan: Plan | null): readonly Line[] {
+/**
+ * The lines of where a talk stands, in order.
+ * @param letters what is told of a name to be given: the script's, which has their names.
+ */
+export function linesOf(
+  talk: Talk,
+  draft: Draft,
+  plan: Plan | null,
+  letters: readonly string[] = plainLetters,
+): readonly Line[] {
   const answer = talk.answer.length === 0 ? [] : [{ says: talk.answer, offers: null }];
-  const field = fieldOf(talk, draft);
-  if (field === null) {
-    const bath = gateOf(stopsOf(draft)[talk.at]);
-    return [...answer, ...(bath === null ? endLines(talk, draft, plan) : [gateLine(bath)])];
-  }
-  if (talk.typed !== null) return [...answer, ...digitLines(field, draft, talk.typed)];
+  const stop = stopsOf(draft)[talk.at];
+  if (stop === undefined || stop === "end") return [...answer, ...endLines(talk, draft, plan)];
+  if (!isField(stop))
+    return [...answer, { says: [stop.says, { key: "ear.rest" }], offers: { kind: "more" } }];
+  const field = stop;
+  if (talk.typed !== null) return [...answer, ...signLines(field, draft, talk.typed, letters)];
   if (talk.from !== null) return [...answer, ...valueLines(field, talk.from)];
   const range = choosable(field).length > 0 ? [] : rangeSaid(field, draft);
   return [
@@ -108,11 +115,6 @@ export function linesOf(talk: Talk, draft: Draft, plan: Plan | null): readonly L
   ];
 }
 
-const gateLine = (bath: string): Line => ({
-  says: [{ key: "ear.bath", slots: { bath } }, { key: "ear.rest" }],
-  offers: { kind: "more" },
-});
-
 /** Every value, from one of them on, and the way to leave it. */
 function valueLines(field: EarField, from: number): readonly Line[] {
   const values = choosable(field).map(
@@ -121,16 +123,23 @@ function valueLines(field: EarField, from: number): readonly Line[] {
   return [...values.slice(from), ...values.slice(0, from), line("ear.leave", { kind: "leave" })];
 }
 
-function digitLines(field: EarField, draft: Draft, typed: string): readonly Line[] {
-  const digits = [..."1234567890", ...partings(field, typed)].map((sign) => ({
-    says: echoOf(sign),
+function signLines(
+  field: EarField,
+  draft: Draft,
+  typed: string,
+  letters: readonly string[],
+): readonly Line[] {
+  const isName = field.takes.kind === "text";
+  const signs = signsFor(field, typed, letters).map((sign) => ({
+    says: echoOf(sign, field.takes),
     offers: { kind: "type", sign } as const,
   }));
   const leave = line("ear.leave", { kind: "leave" });
   if (typed === "") {
     const emptied = emptiedOf(field);
     const empty: Line = { says: [choiceSaid(emptied ?? "")], offers: { kind: "empty" } };
-    return [line("ear.digits"), ...(emptied === null ? [] : [empty]), ...digits, leave];
+    const first = line(isName ? "ear.letters" : "ear.digits");
+    return [first, ...(emptied === null ? [] : [empty]), ...signs, leave];
   }
   const others = otherUnits(field, draft).map((unit): Line => {
     return { says: [unitSaid(unit), { key: "ear.set" }], offers: { kind: "set", unit } };
@@ -138,25 +147,17 @@ function digitLines(field: EarField, draft: Draft, typed: string): readonly Line
   return [
     line("ear.set", { kind: "set" }),
     ...others,
-    ...digits,
+    ...signs,
     line("ear.delete", { kind: "delete" }),
     leave,
   ];
 }
 
-/** What may part the digits typed so far from those behind it. */
-function partings({ path, takes }: EarField, typed: string): readonly string[] {
-  if (typed === "" || takes.kind === "rows") return [];
-  if (takes.kind === "counts") return typed.endsWith(",") ? [] : [","];
-  const parting = kindOf(path) === "time" ? ":" : ".";
-  return typed.includes(parting) ? [] : [parting];
-}
-
 /** What a number is said to be once it is left empty; null where it may not be. */
 function emptiedOf({ takes }: EarField): "usual" | "unused" | null {
-  if (takes.kind === "counts") return "unused";
-  if (takes.kind !== "number") return null;
-  return takes.usual !== undefined ? "usual" : takes.optional ? "unused" : null;
+  if (takes.kind === "counts" || takes.kind === "clock") return "unused";
+  if (takes.kind === "number" && takes.usual !== undefined) return "usual";
+  return (takes.kind === "number" || takes.kind === "text") && takes.optional ? "unused" : null;
 }
 
 function endLines({ at }: Talk, draft: Draft, plan: Plan | null): readonly Line[] {
@@ -179,11 +180,9 @@ function hindrance(draft: Draft): readonly Line[] {
   const paths = [...Object.keys(faults), ...wanting].filter((path) => asideOf(path) === null);
   const to = stopsOf(draft).findIndex((stop) => isField(stop) && paths.includes(stop.path));
   const field = stopsOf(draft)[to];
-  const named = paths.some((path) => kindOf(path) === "text") ? [line("ear.names")] : [];
-  if (!isField(field)) return [line("ear.none"), ...named];
+  if (!isField(field)) return [line("ear.none")];
   return [
     line("ear.none"),
-    ...named,
     { says: [...nameSaid(field), ...valueSaid(field, draft)], offers: null },
     line("ear.change", { kind: "go", to }),
   ];

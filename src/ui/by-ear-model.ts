@@ -1,6 +1,7 @@
 // Work out by ear, as a talk: where it stands and what was done in, where it stands then and what becomes of the
 // worksheet out. Said line by line (by-ear-lines.ts); a press takes the offer being told, as in a run, and a key
 // does the same. Pure: the sheet over it (by-ear.tsx) speaks the lines and waits between them.
+import { echoOf } from "./by-ear-echo.ts";
 import type { EarField, Saying } from "./by-ear-field.ts";
 import {
   type Act,
@@ -11,9 +12,10 @@ import {
   stopsOf,
   type Talk,
 } from "./by-ear-lines.ts";
-import { choosable, chosenOf, echoOf, rangeSaid } from "./by-ear-said.ts";
+import { choosable, chosenOf, rangeSaid } from "./by-ear-said.ts";
+import { echoed, signFor } from "./by-ear-signs.ts";
 import { blankRow, changed, type Draft, rowCount } from "./draft.ts";
-import { kindOf } from "./fields.ts";
+import { isOptional, kindOf, type RowList } from "./fields.ts";
 import { units } from "./read-field.ts";
 import { readDraft, typedInto } from "./work-out-model.ts";
 
@@ -31,9 +33,6 @@ export interface Acted {
   readonly draft: Draft | null;
 }
 
-/** Signs that are enough for any number, and for twenty fills of a wash: more are not taken. */
-const LONGEST = { number: 7, counts: 79 } as const;
-
 export function acted(talk: Talk, act: Act, draft: Draft): Acted {
   const field = fieldOf(talk, draft);
   const stay = (changes: Partial<Talk>): Acted => ({
@@ -42,9 +41,7 @@ export function acted(talk: Talk, act: Act, draft: Draft): Acted {
   });
   const go = (to: number): Acted => {
     const at = Math.max(0, Math.min(stopsOf(draft).length - 1, to));
-    // Said once: on the way into what is told for those who ask.
-    const answer = at === restAt(draft) && at > talk.at ? [{ key: "ear.names" }] : [];
-    return stay({ at, typed: null, from: null, answer });
+    return stay({ at, typed: null, from: null });
   };
   switch (act.kind) {
     case "next":
@@ -85,13 +82,12 @@ export function acted(talk: Talk, act: Act, draft: Draft): Acted {
       if (field === null || choosable(field).length > 0) return stay({});
       const sign = signFor(field, before, act.sign);
       if (sign === null) return stay({});
-      // Echoed whole where there is something to lose track of.
       const typed = before + sign;
-      return stay({ typed, answer: echoOf(typed) });
+      return stay({ typed, answer: echoOf(echoed(field, typed), field.takes) });
     }
     case "delete": {
       const typed = (talk.typed ?? "").slice(0, -1);
-      return stay({ typed, answer: [{ key: "ear.deleted" }, ...echoOf(typed)] });
+      return stay({ typed, answer: [{ key: "ear.deleted" }, ...echoOf(typed, field?.takes)] });
     }
     case "set":
       return field === null || !talk.typed
@@ -100,14 +96,6 @@ export function acted(talk: Talk, act: Act, draft: Draft): Acted {
     case "run":
       return stay({});
   }
-}
-
-/** A sign as the field takes it; null where it does not. Fills are parted whatever the key. */
-function signFor({ takes }: EarField, before: string, sign: string): string | null {
-  const isList = takes.kind === "counts";
-  if (before.length >= LONGEST[isList ? "counts" : "number"]) return null;
-  if (!isList || /\d/.test(sign)) return sign;
-  return before === "" || before.endsWith(",") ? null : ",";
 }
 
 /** A number's digits, or the values of a choice from the one behind its own. */
@@ -137,10 +125,16 @@ function withNumber(
     case "parts":
       return typedInto(draft, path, Number(typed) === 0 ? "stock" : `1+${typed}`);
     case "counts":
-      return typedInto(draft, path, typed.replace(/,$/, ""));
+      return typedInto(
+        draft,
+        path,
+        typed.replace(/,$/, "").replaceAll(",", takes.decimals ? " " : ","),
+      );
     case "number":
     case "sizes":
     case "choice":
+    case "text":
+    case "clock":
       return typedInto(draft, path, typedText(path, typed, unit));
   }
 }
@@ -157,7 +151,7 @@ function typedText(path: string, typed: string, unit: string | undefined): strin
 /** Rows are added at the end, and taken away there; null where a list cannot have so many. */
 function withRows(
   draft: Draft,
-  list: "films" | "developer.leaflet",
+  list: RowList,
   count: number,
   [least, most]: readonly [number, number],
 ): Draft | null {
@@ -172,13 +166,13 @@ function withRows(
 
 /** As the page would read it, or a refusal that leaves the field as it was. */
 function written(talk: Talk, field: EarField, next: Draft | null, draft: Draft): Acted {
-  const { path } = field;
-  const reading = next === null ? null : readDraft(next);
+  const { path, takes } = field;
+  // Rows that came in blank are still to be filled, and a list that may be empty says nothing until they are.
+  const isBlank = takes.kind === "rows" && isOptional(takes.list);
+  const reading = next === null || isBlank ? null : readDraft(next);
   if (
     next === null ||
-    reading === null ||
-    path in reading.faults ||
-    reading.wanting.includes(path)
+    (reading !== null && (path in reading.faults || reading.wanting.includes(path)))
   ) {
     const range: readonly Saying[] = choosable(field).length > 0 ? [] : rangeSaid(field, draft);
     const typed = talk.typed === null ? null : "";

@@ -1,8 +1,10 @@
 // A field asked by ear and the draft in, what is spoken of it out: its name, what it holds, what it may hold.
 // Sentences of the script by key; a number by its digits, since it can be any.
 
+import { readTimeOfDay } from "../units/clock-time.ts";
 import { readFilmSize } from "../units/film-size.ts";
 import { readDilution } from "../units/parts.ts";
+import { echoOf, fine, numberSaid, sizeSaid, timeSaid, unitSaid } from "./by-ear-echo.ts";
 import type { EarField, Range, Saying } from "./by-ear-field.ts";
 import { bathInUse } from "./candidate.ts";
 import { type Draft, rowCount } from "./draft.ts";
@@ -10,40 +12,7 @@ import { kindOf } from "./fields.ts";
 import { readField, units } from "./read-field.ts";
 import { languageText, sheetLanguage } from "./sheet-language.ts";
 
-const unit = (name: string): Saying => ({ key: "ear.unit", slots: { unit: name } });
-const digit = (name: string): Saying => ({ key: "ear.digit", slots: { digit: name } });
 export const choiceSaid = (choice: string): Saying => ({ key: "ear.choice", slots: { choice } });
-
-/** As it is typed, so it is echoed: `":"` parts minutes from seconds, `"."` the whole from its parts, `","` fills. */
-export function echoOf(typed: string): readonly Saying[] {
-  return [...typed].map((sign) => {
-    if (sign === ":") return unit("minutes");
-    if (sign === ",") return { key: "ear.fill" };
-    return digit(sign === "." ? "point" : sign);
-  });
-}
-
-const numberSaid = (value: number): readonly Saying[] =>
-  echoOf(String(Math.round(value * 100) / 100));
-
-/** A time by its minutes and seconds. */
-export function timeSaid(seconds: number): readonly Saying[] {
-  const [minutes, rest] = [Math.floor(seconds / 60), Math.round(seconds % 60)];
-  return [
-    ...(minutes === 0 ? [] : [...numberSaid(minutes), unit("minutes")]),
-    ...(rest === 0 && minutes > 0 ? [] : [...numberSaid(rest), unit("seconds")]),
-  ];
-}
-
-/** `"135-36"` by its digits and its exposures, `"4x5in"` as four by five inches. */
-function sizeSaid(size: string): readonly Saying[] {
-  const [film = "", exposures] = size.split("-");
-  if (exposures !== undefined) return [...echoOf(film), ...echoOf(exposures), unit("exposures")];
-  const [width = "", height] = size.replace(/in$|cm$/, "").split("x");
-  if (height === undefined) return echoOf(width);
-  const measure = unit(size.endsWith("cm") ? "cm" : "in");
-  return [...echoOf(width), unit("by"), ...echoOf(height), measure];
-}
 
 /** Which field it is: its row where there are several, its bath, its name. */
 export function nameSaid({ row, bath, name }: EarField): readonly Saying[] {
@@ -71,6 +40,8 @@ export function choosable({ takes }: EarField): readonly Choosable[] {
     case "parts":
     case "counts":
     case "rows":
+    case "text":
+    case "clock":
       return [];
   }
 }
@@ -105,12 +76,20 @@ export function valueSaid(field: EarField, draft: Draft): readonly Saying[] {
       const reading = readDilution(text === "" ? "stock" : text);
       if (reading.kind === "unread") return notSaid(text);
       const { stock, water } = reading.dilution;
-      return [{ key: "ear.holds" }, ...numberSaid(water / stock)];
+      return [{ key: "ear.holds" }, ...numberSaid(Math.round((water / stock) * 100) / 100)];
     }
     case "counts": {
-      const reading = readField("counts", text, "");
+      const reading = readField(takes.decimals ? "numbers" : "counts", text, "");
       if (text === "" || reading.kind === "unread") return notSaid(text);
-      return [{ key: "ear.holds" }, ...echoOf(String(reading.value))];
+      const counts = reading.value as readonly number[];
+      return [{ key: "ear.holds" }, ...echoOf(counts.map(fine).join(","), takes)];
+    }
+    case "text":
+      return text === "" ? notSaid(text) : [{ key: "ear.holds" }, ...echoOf(text, takes)];
+    case "clock": {
+      if (readTimeOfDay(text).kind === "unread") return notSaid(text);
+      const last = unitSaid(text.split(":").length === 3 ? "seconds" : "minutes");
+      return [{ key: "ear.holds" }, ...echoOf(text, takes), last];
     }
     case "number": {
       if (text === "" && takes.usual !== undefined) {
@@ -134,20 +113,20 @@ const notSaid = (text: string): readonly Saying[] => [
 
 function said(value: unknown, range: Range): readonly Saying[] {
   if (typeof value === "number") {
-    const measure = timeUnitOf(range);
-    return [...numberSaid(value), ...(measure === null ? [] : [unit(measure)])];
+    const measure = countedIn(range);
+    return [...numberSaid(value), ...(measure === null ? [] : [unitSaid(measure)])];
   }
   if (typeof value === "string") {
     const parts = value.split(":").map(Number);
     return timeSaid(parts.reduce((sum, part) => sum * 60 + part, 0));
   }
   const [[name, size] = ["", 0]] = Object.entries(value as { readonly [unit: string]: number });
-  return [...numberSaid(size), unit(name)];
+  return [...numberSaid(size), unitSaid(name)];
 }
 
-/** What a number of it counts, where that is time. */
-const timeUnitOf = (range: Range): string | null =>
-  ["seconds", "minutes"].find((name) => range !== null && name in range) ?? null;
+/** What a number of it counts, where that must be said. */
+const countedIn = (range: Range): string | null =>
+  ["seconds", "minutes", "gramsPerLitre"].find((name) => range !== null && name in range) ?? null;
 
 const rangeOf = ({ takes }: EarField): Range => ("range" in takes ? takes.range : null);
 
@@ -158,7 +137,7 @@ function unitOf(field: EarField, draft: Draft): string | null {
   if (kind === "temperature" || kind === "volume") {
     return draft[`${path}@unit`] ?? draft[`unit.${kind}`] ?? Object.keys(units[kind])[0] ?? null;
   }
-  return timeUnitOf(rangeOf(field));
+  return countedIn(rangeOf(field));
 }
 
 /** The units that a number can be given in, in place of the one that it has alone. */
@@ -168,15 +147,15 @@ export function otherUnits(field: EarField, draft: Draft): readonly string[] {
   return Object.keys(units[kind]).filter((name) => name !== unitOf(field, draft));
 }
 
-export const unitSaid = unit;
-
 /** What a field may hold, as it is spoken. */
 export function rangeSaid(field: EarField, draft: Draft): readonly Saying[] {
+  if (field.takes.kind === "text") return [{ key: "ear.any.name" }];
+  if (field.takes.kind === "clock") return [{ key: "ear.any.clock" }];
   const range = rangeOf(field);
   const named = unitOf(field, draft);
   const ends = range === null ? undefined : (range[named ?? ""] ?? Object.values(range)[0]);
   if (ends === undefined) return [{ key: "ear.any" }];
-  const measure = named === null ? [] : [unit(named)];
+  const measure = named === null ? [] : [unitSaid(named)];
   return [
     { key: "ear.range" },
     ...numberSaid(ends[0]),

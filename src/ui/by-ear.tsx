@@ -6,6 +6,7 @@ import type { VoiceSounds } from "../live/voice-sounds.ts";
 import type { Script } from "../script/script.ts";
 import { languageNames } from "../units/language.ts";
 import type { EarField } from "./by-ear-field.ts";
+import { actOfKey, goesWithOthers } from "./by-ear-keys.ts";
 import { type Act, fieldOf, gateOf, linesOf, stopsOf, type Talk } from "./by-ear-lines.ts";
 import { acted, startOfTalk, thenOf } from "./by-ear-model.ts";
 import { choosable, chosenOf } from "./by-ear-said.ts";
@@ -30,7 +31,7 @@ export function byEarWith(ports: ByEarPorts): ComponentType {
     const [script, setScript] = useState<Script | "opening" | "lost" | null>(null);
     async function open(): Promise<void> {
       setScript("opening");
-      setScript(await ports.sounds.script(language.value).catch(() => "lost" as const));
+      setScript(await ports.sounds.script(language.value, "ear").catch(() => "lost" as const));
     }
     return (
       <div class="by-ear">
@@ -56,6 +57,8 @@ function Asking({ ports, script, leave }: AskingProps) {
   const workOut = useWorkOut();
   const [talk, setTalk] = useState<Talk>(startOfTalk);
   const main = useRef<HTMLButtonElement>(null);
+  /** Whether the last sign came by a key of its own: then the space bar is one of them, and no press. */
+  const byKeys = useRef(false);
   const latest = useRef(talk);
   latest.current = talk;
   useLayoutEffect(() => main.current?.focus(), []);
@@ -74,7 +77,7 @@ function Asking({ ports, script, leave }: AskingProps) {
   }
 
   const { told, offered, passBy, stop } = useTold(ports, script, talk, {
-    lines: () => linesOf(talk, workOut.draft.value, workOut.plan.value),
+    lines: () => linesOf(talk, workOut.draft.value, workOut.plan.value, lettersOf(script)),
     over() {
       const then = thenOf(talk, workOut.draft.value);
       if (then !== null) act(then);
@@ -83,6 +86,7 @@ function Asking({ ports, script, leave }: AskingProps) {
 
   function press(): void {
     const offers = offered();
+    byKeys.current = false;
     if (offers === null) passBy();
     else act(offers);
   }
@@ -95,10 +99,13 @@ function Asking({ ports, script, leave }: AskingProps) {
       label={said.name}
       leave={leave}
       keys={(event) => {
+        if (goesWithOthers(event.key)) return false;
         const told = offered();
         const value = told?.kind === "take" ? told.value : null;
-        const does = keyActs(event.key, talk, fieldOf(talk, workOut.draft.value), value);
+        const field = fieldOf(talk, workOut.draft.value);
+        const does = actOfKey(event.key, talk, field, { byKeys: byKeys.current, told: value });
         if (does !== null) {
+          byKeys.current = does.kind === "type" || does.kind === "delete";
           act(does);
           return true;
         }
@@ -138,10 +145,19 @@ function Asking({ ports, script, leave }: AskingProps) {
 /** Where a talk stands, as the page calls it. */
 function titleOf(talk: Talk, draft: Draft): string {
   const field = fieldOf(talk, draft);
-  const bath = gateOf(stopsOf(draft)[talk.at]);
+  const gate = gateOf(stopsOf(draft)[talk.at]);
   if (field !== null) return nameOf(field.path);
-  return bath === null ? lateWords.value.byEar.end : words.value.more.bath(bath);
+  if (gate === null) return lateWords.value.byEar.end;
+  const { more } = words.value;
+  const besideBaths = (["tank", "mixing", "tempering", "contrast"] as const).find(
+    (it) => it === gate,
+  );
+  return besideBaths === undefined ? more.bath(gate) : more[besideBaths];
 }
+
+/** Every letter that the script has a name for. */
+const lettersOf = ({ source }: Script): readonly string[] =>
+  Object.keys(source.slots.letter ?? {}).filter((sign) => sign.length === 1);
 
 /** What a field holds, as the page shows it. */
 function shownOf(field: EarField, draft: Draft): string {
@@ -150,47 +166,8 @@ function shownOf(field: EarField, draft: Draft): string {
   const chosen = choosable(field)[chosenOf(field, draft)]?.value;
   if (path === "language") return languageNames[sheetLanguage(draft)];
   if (kindOf(path) === "use") return chosen === "yes" ? "✓" : "–";
+  // There is but one, and the line that is told names it.
+  if (path === "process") return "";
   const shown = optionsOf(path).find(([value]) => value === chosen)?.[1];
   return shown ?? draft[path] ?? "";
 }
-
-/**
- * What a key does whatever is being told; null where it is a press like any other.
- * @param told the place of the value that is being told, while one is being chosen.
- */
-function keyActs(
-  key: string,
-  { typed, from }: Talk,
-  field: EarField | null,
-  told: number | null,
-): Act | null {
-  const isTyping = typed !== null && typed !== "";
-  if (/^\d$/.test(key) || key === ":") return { kind: "type", sign: key };
-  const unit = isTyping && field !== null ? unitKeys[kindOf(field.path) ?? ""]?.[key] : undefined;
-  if (unit !== undefined) return { kind: "set", unit };
-  switch (key) {
-    case ".":
-    case ",":
-      return { kind: "type", sign: "." };
-    case "ArrowDown":
-      return from === null ? { kind: "next" } : { kind: "step", by: 1, told };
-    case "ArrowUp":
-      return from === null ? { kind: "previous" } : { kind: "step", by: -1, told };
-    case "ArrowRight":
-      return { kind: "step", by: 1, told };
-    case "ArrowLeft":
-      return { kind: "step", by: -1, told };
-    case "Backspace":
-      return typed === null ? null : { kind: "delete" };
-    case "Enter":
-      return isTyping ? { kind: "set" } : null;
-    default:
-      return null;
-  }
-}
-
-/** Letters that set a number in a unit of their own. */
-const unitKeys: { readonly [kind: string]: { readonly [key: string]: string } } = {
-  temperature: { c: "c", f: "f" },
-  volume: { m: "ml", o: "flOz" },
-};

@@ -8,7 +8,7 @@ import type { Recorder } from "../live/recorder.ts";
 import type { Runs } from "../live/runs.ts";
 import type { Synthesiser } from "../live/synthesiser.ts";
 import type { VoiceSounds } from "../live/voice-sounds.ts";
-import { phraseLimits } from "../script/script.ts";
+import { everyPhrase, phraseLimits } from "../script/script.ts";
 import type { Timeline } from "../timeline/score.ts";
 import { type Language, spokenIn } from "../units/language.ts";
 import { readOwnPack, writeOwnPack } from "../voice/own-pack.ts";
@@ -43,7 +43,10 @@ export interface WhoSpeaksPorts {
 
 interface ScriptPart {
   readonly shelf: VoiceShelf;
+  /** Of what a run says: asking by ear is spoken by the bundled voice, and nobody need record it. */
   readonly limits: ReadonlyMap<string, number>;
+  /** All that a file may hold, since one may come from when all was recorded. */
+  readonly known: readonly string[];
 }
 
 export function whoSpeaksWith(ports: WhoSpeaksPorts): ComponentType {
@@ -73,7 +76,11 @@ async function scriptPart(
   language: Language,
 ): Promise<ScriptPart> {
   const script = await sounds.script(language);
-  return { shelf: speakers.shelf(language), limits: phraseLimits(script) };
+  return {
+    shelf: speakers.shelf(language),
+    limits: phraseLimits(script, "run"),
+    known: everyPhrase(script),
+  };
 }
 
 interface ChoosingProps {
@@ -81,7 +88,7 @@ interface ChoosingProps {
   readonly part: ScriptPart;
 }
 
-function Choosing({ ports, part: { shelf, limits } }: ChoosingProps) {
+function Choosing({ ports, part: { shelf, limits, known } }: ChoosingProps) {
   const { speakers } = ports;
   const { worksheet, plan } = useWorkOut();
   const told = useSignal("");
@@ -134,7 +141,7 @@ function Choosing({ ports, part: { shelf, limits } }: ChoosingProps) {
     const file = await ports.chooseFile(".zip,application/zip");
     if (file === null) return;
     const bytes = await file.arrayBuffer().catch(() => new ArrayBuffer(0));
-    const read = await readOwnPack(new Uint8Array(bytes), shelf.language, phrases);
+    const read = await readOwnPack(new Uint8Array(bytes), shelf.language, known);
     if (read.kind === "refused") {
       told.value = whyNoPack(file.name, read.why);
       return;

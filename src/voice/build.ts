@@ -1,4 +1,4 @@
-// The build of every sound: the script spoken into a voice pack, and the tones rendered into a kit,
+// The build of every sound: the script spoken into its voice packs, and the tones rendered into a kit,
 // under public/sound/, and the encoder of tracks beside them. What is there and was made of the same
 // things is left as it is.
 import { fork } from "node:child_process";
@@ -7,14 +7,14 @@ import { existsSync, mkdirSync, readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { everyPhrase } from "../script/script.ts";
+import { everyPhrase, type PackName, packNames } from "../script/script.ts";
 import { scriptIn } from "../script/scripts.ts";
 import { buildKit, kitHash } from "../tones/build.ts";
 import { encoderFile } from "../tones/build-encoder.ts";
 import { type Language, languages } from "../units/language.ts";
 import { clipMade } from "./clip.ts";
 import { keptClip, writeWhole } from "./clip-store.ts";
-import { indexForm, writePack } from "./pack.ts";
+import { indexForm, packFile, writePack } from "./pack.ts";
 import { voices } from "./voices.ts";
 
 const folder = fileURLToPath(new URL("../../public/sound/", import.meta.url));
@@ -22,10 +22,14 @@ const folder = fileURLToPath(new URL("../../public/sound/", import.meta.url));
 /** Tells how far the build is, from 0 to `of`. */
 export type Progress = (what: string, done: number, of: number) => void;
 
-/** @param spoken the languages whose packs are wanted. */
+/**
+ * @param spoken the languages whose packs are wanted.
+ * @param wanted which of their packs.
+ */
 export async function buildSounds(
   progress: Progress,
   spoken: readonly Language[] = languages,
+  wanted: readonly PackName[] = packNames,
 ): Promise<void> {
   mkdirSync(folder, { recursive: true });
   if (!isMade("tones.json", "tones.pcm", kitHash())) {
@@ -36,14 +40,15 @@ export async function buildSounds(
     progress("Tones", 1, 1);
   }
   placeEncoder();
-  const packs = (await Promise.all(spoken.map(wantedPack))).filter(
-    ({ language, made }) => !isMade(`${language}.json`, `${language}.pack`, made),
+  const all = spoken.flatMap((language) => wanted.map((pack) => wantedPack(language, pack)));
+  const packs = (await Promise.all(all)).filter(
+    ({ file, made }) => !isMade(`${file}.json`, `${file}.pack`, made),
   );
   await speakMissing(packs, (done, of) => progress("Voices", done, of));
   for (const pack of packs) {
     const { index, bytes } = packed(pack);
-    writeWhole(join(folder, `${pack.language}.pack`), bytes);
-    writeWhole(join(folder, `${pack.language}.json`), JSON.stringify(index));
+    writeWhole(join(folder, `${pack.file}.pack`), bytes);
+    writeWhole(join(folder, `${pack.file}.json`), JSON.stringify(index));
   }
 }
 
@@ -56,18 +61,19 @@ function placeEncoder(): void {
 /** A pack as it ought to be: `clips` is what each of its clips follows from, `made` all of it. */
 interface WantedPack {
   readonly language: Language;
+  readonly file: string;
   readonly phrases: readonly string[];
   readonly clips: string;
   readonly made: string;
 }
 
-async function wantedPack(language: Language): Promise<WantedPack> {
-  const phrases = everyPhrase(await scriptIn(language));
+async function wantedPack(language: Language, pack: PackName): Promise<WantedPack> {
+  const phrases = everyPhrase(await scriptIn(language), pack);
   const clips = clipMade(voices[language]);
   const made = createHash("sha256")
     .update(JSON.stringify([indexForm, clips, phrases]))
     .digest("hex");
-  return { language, phrases, clips, made };
+  return { language, file: packFile(language, pack), phrases, clips, made };
 }
 
 /** The index is written last, so what it states is there. */

@@ -1,6 +1,7 @@
 // A voice pack: an index with the true length of every phrase, and one run of bytes that holds
 // their Opus packets. The lengths need no decoder, so the compiler reads the index alone; whoever
 // plays opens the pack. Both are kept small: clips lie one behind the other, and none is there twice.
+import type { PackName } from "../script/script.ts";
 import { openDecoder, preSkip } from "./decoder.ts";
 import { splitPackets } from "./packets.ts";
 
@@ -21,6 +22,10 @@ export interface PackIndex {
   /** By the phrase's own text. */
   readonly phrases: Readonly<Record<string, PhrasePlace>>;
 }
+
+/** What the two files of a pack are called, but for their ends. */
+export const packFile = (language: string, pack: PackName): string =>
+  pack === "run" ? language : `${language}-${pack}`;
 
 /** Goes up whenever a kept index is laid out in another way, so that one of the old way is made anew. */
 export const indexForm = 2;

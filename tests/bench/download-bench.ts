@@ -47,6 +47,10 @@ export async function downloadBench(): Promise<Table> {
         what: "English voice pack with its index",
         kB: kB(sum(["sound/en.pack", "sound/en.json"])),
       },
+      {
+        what: "English pack of asking by ear, with its index",
+        kB: kB(sum(["sound/en-ear.pack", "sound/en-ear.json"])),
+      },
       { what: "tones", kB: kB(sum(["sound/tones.pcm", "sound/tones.json"])) },
     ],
   };

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { placeIds } from "../../src/ui/place.ts";
+import { byEar } from "../../src/ui/words/de/hear.ts";
 import { languages } from "../../src/units/language.ts";
 import { firstScriptBytes } from "../bench/download-bench.ts";
 import { builtKit as kit } from "./built-kit.ts";
@@ -113,8 +114,23 @@ describe("The page in a real browser", () => {
       while (!(await caches.match(new URL(pack, document.baseURI), { ignoreSearch: true })))
         await new Promise((r) => setTimeout(r, 100));
     });
+    const isEarPackKept = () =>
+      page.evaluate(async () =>
+        Boolean(
+          await caches.match(new URL("sound/de-ear.pack", document.baseURI), {
+            ignoreSearch: true,
+          }),
+        ),
+      );
+    expect(await isEarPackKept()).toBe(false);
+    await page.getByRole("button", { name: byEar.open }).click();
+    await page.getByRole("dialog", { name: byEar.name }).waitFor();
+    expect(await isEarPackKept()).toBe(true);
     await host.close();
     await page.reload();
+    await page.getByRole("button", { name: byEar.open }).click();
+    await page.getByRole("dialog", { name: byEar.name }).waitFor();
+    await page.keyboard.press("Escape");
     await page.getByRole("button", { name: /Ein Einfüllen anhören/ }).click();
     await page.waitForTimeout(7000);
     const captured = await heardBy(page);

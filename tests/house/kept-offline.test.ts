@@ -31,11 +31,11 @@ test("a file that the service worker passes over is named", () => {
 });
 
 test("what no run needs is not asked for: the worker, schemas, pictures, voices fetched when wanted", () => {
-  const aside = ["workbox-9c19.js", "schema/plan.json", "pictures/run.png", "sound/de.pack"];
+  const voices = ["sound/de.pack", "sound/de-ear.pack"];
+  const aside = ["workbox-9c19.js", "schema/plan.json", "pictures/run.png", ...voices];
   expect(notKeptOffline(built(["index.html", ...aside], ["index.html"]))).toEqual([]);
-  expect(notKeptOffline(built(["index.html", "sound/de.json"], ["index.html"]))).toEqual([
-    "sound/de.json",
-  ]);
+  for (const needed of ["sound/de.json", "sound/en-ear.pack", "sound/de-ear.json"])
+    expect(notKeptOffline(built(["index.html", needed], ["index.html"]))).toEqual([needed]);
 });
 
 test("a worker that keeps nothing, or is none, is a mistake", () => {

@@ -84,7 +84,7 @@ describe("the sheet by ear", () => {
   test("takes the keys of a keyboard at any time, and one step back in the page undoes it", async () => {
     const it = await opened();
     const before = it.workOut.draft.value;
-    for (let i = 0; i < 9; i += 1) await it.key("ArrowDown");
+    for (let i = 0; i < 11; i += 1) await it.key("ArrowDown");
     for (const key of ["7", "0", ",", "5", "Enter"]) await it.key(key);
     expect(it.workOut.draft.value["developer.temperature"]).toBe("70.5");
     expect(it.workOut.worksheet.value?.developer.temperature).toEqual({ f: 70.5 });
@@ -111,7 +111,7 @@ describe("the sheet by ear", () => {
 
   test("steps through values by arrows, each told, and Enter takes one; C and F set a unit", async () => {
     const it = await opened();
-    for (let i = 0; i < 10; i += 1) await it.key("ArrowDown");
+    for (let i = 0; i < 12; i += 1) await it.key("ArrowDown");
     await it.until("How it is agitated.");
     await it.key("ArrowRight");
     await it.until("A twisted spindle.");
@@ -146,6 +146,36 @@ describe("the sheet by ear", () => {
     await it.key("Enter");
     expect(it.workOut.worksheet.value?.language).toBe("de");
     expect(document.activeElement?.textContent).toContain("Deutsch");
+  });
+
+  test("takes a name by its letters, each said as it comes, a space among them, and back by one", async () => {
+    const it = await opened();
+    expect(it.said).toEqual(["What you call the film."]);
+    await it.key("Shift");
+    expect(it.said).toEqual(["What you call the film."]);
+    for (const key of ["F", "o", "x", "Backspace", "g", " ", "4", "."]) {
+      await it.key(key);
+      await it.until(
+        { " ": "Space.", Backspace: "One taken back.", "4": "Four.", ".": "Point." }[key] ??
+          `${key.toUpperCase()}.`,
+      );
+      expect(document.activeElement?.textContent).toContain(key === "Backspace" ? "Fo" : key);
+    }
+    await it.key("Enter");
+    expect(it.workOut.draft.value["films[0].label"]).toBe("Fog 4.");
+    // Once it is taken, the space bar is a press again.
+    await it.until("To change it, press.");
+    await it.key(" ");
+    await it.until("Press at each letter you want.");
+    await it.until("B.");
+    await it.key(" ");
+    await it.until("A.");
+    await it.key(" ");
+    await it.until("Space.");
+    await it.key(" ");
+    await it.until("If that is all, press.");
+    await it.key(" ");
+    expect(it.workOut.worksheet.value?.films[0]?.label).toBe("Ba");
   });
 
   test("shows what it says, and the number as it stands", async () => {

@@ -1,17 +1,24 @@
 // The built voice packs.
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import type { PackName } from "../../src/script/script.ts";
 import type { Language } from "../../src/units/language.ts";
-import { type PackIndex, readIndex } from "../../src/voice/pack.ts";
+import { type PackIndex, packFile, readIndex } from "../../src/voice/pack.ts";
 
 /** One of the built sounds. */
 export const soundFile = (name: string) =>
   readFileSync(new URL(`../../public/sound/${name}`, import.meta.url));
 
-export const builtPack = (language: Language): { index: PackIndex; bytes: Uint8Array } => ({
-  index: readIndex(JSON.parse(soundFile(`${language}.json`).toString())),
-  bytes: soundFile(`${language}.pack`),
-});
+export const builtPack = (
+  language: Language,
+  pack: PackName = "run",
+): { index: PackIndex; bytes: Uint8Array } => {
+  const file = packFile(language, pack);
+  return {
+    index: readIndex(JSON.parse(soundFile(`${file}.json`).toString())),
+    bytes: soundFile(`${file}.pack`),
+  };
+};
 
 /** The English one. */
 export const { index: packIndex, bytes: packBytes } = builtPack("en");

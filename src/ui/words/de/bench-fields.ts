@@ -36,6 +36,7 @@ const bathFields = {
 
 export const benchFields = {
   ...bathFields,
+  process: { label: "Prozess" },
   "developer.soughtTime": {
     label: "Temperatur gesucht für",
     why: "Eine Wunschzeit. Aus dem Datenblatt folgt, bei welcher Temperatur sie herauskommt, und bei welcher die kürzeste ratsame, 5:00.",

@@ -61,7 +61,7 @@ export const tapAlong = {
 export const byEar = {
   open: "Nach Gehör ausrechnen",
   name: "Nach Gehör ausrechnen",
-  hint: "Jede Taste oder Berührung nimmt, was gerade angeboten wird, oder geht weiter. Auf und ab führen von Feld zu Feld, links und rechts durch die Werte, die zur Wahl stehen, die Eingabetaste nimmt einen; Ziffern gelten, wie sie getippt werden, die Eingabetaste übernimmt sie, C oder F, M oder O in dieser Einheit, ein Komma trennt die Füllungen einer Wässerung, die Rücktaste nimmt eine zurück, Escape schließt.",
+  hint: "Jede Taste oder Berührung nimmt, was gerade angeboten wird, oder geht weiter. Auf und ab führen von Feld zu Feld, links und rechts durch die Werte, die zur Wahl stehen, die Eingabetaste nimmt einen; Ziffern und die Buchstaben eines Namens gelten, wie sie getippt werden, die Eingabetaste übernimmt sie, C oder F, M oder O in dieser Einheit, ein Komma trennt die Füllungen einer Wässerung, ein Leerzeichen die Stufen eines Keils, die Rücktaste nimmt eine zurück, Escape schließt.",
   end: "Alles zusammen",
   previous: "Zurück",
   next: "Weiter",

@@ -33,6 +33,7 @@ const bathFields = {
 
 export const benchFields = {
   ...bathFields,
+  process: { label: "Process" },
   "developer.soughtTime": {
     label: "Which temperature would give",
     why: "A time you would like. The leaflet is asked which temperature gives it, and which gives the least, 5:00.",

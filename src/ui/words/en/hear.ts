@@ -60,7 +60,7 @@ export const tapAlong = {
 export const byEar = {
   open: "Work it out by ear",
   name: "Work out by ear",
-  hint: "Any key or a touch takes what is being offered, or goes on. Up and down lead from field to field, left and right through the values that can be chosen, and Enter takes one; digits go in as you type them, Enter sets them, C or F, M or O in that unit, a comma parts the fills of a wash, Backspace takes one back, Escape closes.",
+  hint: "Any key or a touch takes what is being offered, or goes on. Up and down lead from field to field, left and right through the values that can be chosen, and Enter takes one; digits and the letters of a name go in as you type them, Enter sets them, C or F, M or O in that unit, a comma parts the fills of a wash, a space the steps of a wedge, Backspace takes one back, Escape closes.",
   end: "The whole of it",
   previous: "Previous",
   next: "Next",

@@ -33,6 +33,7 @@ const bathFields = {
 
 export const benchFields = {
   ...bathFields,
+  process: { label: "Proceso" },
   "developer.soughtTime": {
     label: "Qué temperatura daría",
     why: "El tiempo que te gustaría. En la ficha se busca qué temperatura lo da, y cuál da el mínimo, 5:00.",

@@ -60,7 +60,7 @@ export const tapAlong = {
 export const byEar = {
   open: "Calcularlo de oído",
   name: "Calcular de oído",
-  hint: "Cualquier tecla o toque toma lo que se ofrece, o sigue. Arriba y abajo llevan de campo en campo, izquierda y derecha por los valores que hay, e Intro toma uno; las cifras entran al teclearlas, Intro las fija, C o F, M u O en esa unidad, una coma separa las cargas de un lavado, Retroceso quita una, Escape cierra.",
+  hint: "Cualquier tecla o toque toma lo que se ofrece, o sigue. Arriba y abajo llevan de campo en campo, izquierda y derecha por los valores que hay, e Intro toma uno; las cifras y las letras de un nombre entran al teclearlas, Intro las fija, C o F, M u O en esa unidad, una coma separa las cargas de un lavado, un espacio los escalones de una cuña, Retroceso quita una, Escape cierra.",
   end: "Todo junto",
   previous: "Anterior",
   next: "Siguiente",

@@ -36,6 +36,7 @@ const bathFields = {
 
 export const benchFields = {
   ...bathFields,
+  process: { label: "Procédé" },
   "developer.soughtTime": {
     label: "Quelle température donnerait",
     why: "Un temps qui vous arrangerait. La notice dit quelle température le donne, et laquelle donne le minimum, 5:00.",

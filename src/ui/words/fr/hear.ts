@@ -63,7 +63,7 @@ export const tapAlong = {
 export const byEar = {
   open: "Calculer à l’oreille",
   name: "Calculer à l’oreille",
-  hint: "N’importe quelle touche ou un toucher prend ce qui est proposé, ou continue. Haut et bas mènent d’un champ à l’autre, gauche et droite parcourent les valeurs au choix, Entrée en prend une ; les chiffres entrent comme vous les tapez, Entrée les fixe, C ou F, M ou O dans cette unité, une virgule sépare les remplissages d’un lavage, Retour arrière en ôte un, Échap ferme.",
+  hint: "N’importe quelle touche ou un toucher prend ce qui est proposé, ou continue. Haut et bas mènent d’un champ à l’autre, gauche et droite parcourent les valeurs au choix, Entrée en prend une ; les chiffres et les lettres d’un nom entrent comme vous les tapez, Entrée les fixe, C ou F, M ou O dans cette unité, une virgule sépare les remplissages d’un lavage, une espace les plages d’un coin, Retour arrière en ôte un, Échap ferme.",
   end: "L’ensemble",
   previous: "Précédent",
   next: "Suivant",

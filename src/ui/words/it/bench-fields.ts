@@ -36,6 +36,7 @@ const bathFields = {
 
 export const benchFields = {
   ...bathFields,
+  process: { label: "Procedimento" },
   "developer.soughtTime": {
     label: "Quale temperatura darebbe",
     why: "Un tempo che ti andrebbe bene. Si cerca nel foglietto quale temperatura lo dà, e quale dà il minimo, 5:00.",

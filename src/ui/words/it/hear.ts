@@ -60,7 +60,7 @@ export const tapAlong = {
 export const byEar = {
   open: "Calcolare a orecchio",
   name: "Calcolare a orecchio",
-  hint: "Qualsiasi tasto o tocco prende ciò che viene offerto, o va avanti. Su e giù portano da un campo all’altro, sinistra e destra scorrono i valori da scegliere, Invio ne prende uno; le cifre entrano come le batti, Invio le fissa, C o F, M o O in quella unità, una virgola separa i ricambi di un lavaggio, Backspace ne toglie una, Esc chiude.",
+  hint: "Qualsiasi tasto o tocco prende ciò che viene offerto, o va avanti. Su e giù portano da un campo all’altro, sinistra e destra scorrono i valori da scegliere, Invio ne prende uno; le cifre e le lettere di un nome entrano come le batti, Invio le fissa, C o F, M o O in quella unità, una virgola separa i ricambi di un lavaggio, uno spazio i gradini di un cuneo, Backspace ne toglie una, Esc chiude.",
   end: "Tutto insieme",
   previous: "Precedente",
   next: "Seguente",

@@ -36,6 +36,7 @@ const bathFields = {
 
 export const benchFields = {
   ...bathFields,
+  process: { label: "Proces" },
   "developer.soughtTime": {
     label: "Temperatuur gezocht voor",
     why: "Een tijd die je graag zou hebben. Uit de bijsluiter volgt welke temperatuur daarbij hoort, en welke bij de kortste verstandige tijd, 5:00.",

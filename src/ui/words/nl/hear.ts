@@ -60,7 +60,7 @@ export const tapAlong = {
 export const byEar = {
   open: "Op het gehoor uitrekenen",
   name: "Op het gehoor uitrekenen",
-  hint: "Elke toets of aanraking neemt wat wordt aangeboden, of gaat verder. Omhoog en omlaag leiden van veld naar veld, links en rechts langs de waarden die te kiezen zijn, Enter neemt er een; cijfers gelden zoals u ze tikt, Enter legt ze vast, C of F, M of O in die eenheid, een komma scheidt de vullingen van een spoeling, Backspace neemt er een terug, Escape sluit.",
+  hint: "Elke toets of aanraking neemt wat wordt aangeboden, of gaat verder. Omhoog en omlaag leiden van veld naar veld, links en rechts langs de waarden die te kiezen zijn, Enter neemt er een; cijfers en de letters van een naam gelden zoals u ze tikt, Enter legt ze vast, C of F, M of O in die eenheid, een komma scheidt de vullingen van een spoeling, een spatie de trappen van een wig, Backspace neemt er een terug, Escape sluit.",
   end: "Alles samen",
   previous: "Vorige",
   next: "Volgende",

@@ -34,6 +34,7 @@ const bathFields = {
 
 export const benchFields = {
   ...bathFields,
+  process: { label: "Processo" },
   "developer.soughtTime": {
     label: "Que temperatura daria",
     why: "Um tempo que lhe agrade. Pergunta-se ao folheto que temperatura o dá, e qual dá o mínimo, 5:00.",

@@ -62,7 +62,7 @@ export const tapAlong = {
 export const byEar = {
   open: "Calcular de ouvido",
   name: "Calcular de ouvido",
-  hint: "Qualquer tecla ou toque aceita o que se oferece, ou segue. Para cima e para baixo levam de campo em campo, esquerda e direita percorrem os valores a escolher, Enter aceita um; os algarismos entram ao digitar, Enter fixa-os, C ou F, M ou O nessa unidade, uma vírgula separa as mudas de uma lavagem, Backspace tira um, Escape fecha.",
+  hint: "Qualquer tecla ou toque aceita o que se oferece, ou segue. Para cima e para baixo levam de campo em campo, esquerda e direita percorrem os valores a escolher, Enter aceita um; os algarismos e as letras de um nome entram ao digitar, Enter fixa-os, C ou F, M ou O nessa unidade, uma vírgula separa as mudas de uma lavagem, um espaço os degraus de uma cunha, Backspace tira um, Escape fecha.",
   end: "O conjunto",
   previous: "Anterior",
   next: "Seguinte",
