@@ -12,7 +12,7 @@ type Parts = Pick<TakePorts, "saveFile" | "print"> & {
   readonly speakerOf: (language: Language) => Promise<Speaker>;
 };
 
-/** A worker that unpacks a session's sounds, or has unpacked them: for one file. */
+/** A worker that unpacks a session's sounds, or has unpacked them: for one file at a time. */
 interface Opened {
   readonly worksheet: Worksheet;
   readonly own: OwnClips;
@@ -52,11 +52,17 @@ export function browserTakeAlong({ speakerOf, ...given }: Parts): TakePorts {
     const { worker, handed } = held ?? opened(worksheet, own);
     held = null;
     const making = working(worker, handed, wish, told);
-    const over = () => {
-      worker.terminate();
-      if (holding === worksheet) void hold(worksheet);
-    };
-    making.file.then(over, over);
+    making.file.then(
+      () => {
+        // What it has unpacked is there for the next.
+        if (holding === worksheet && held === null) held = { worksheet, own, worker, handed };
+        else worker.terminate();
+      },
+      () => {
+        worker.terminate();
+        if (holding === worksheet) void hold(worksheet);
+      },
+    );
     return making;
   }
 
@@ -114,11 +120,11 @@ function working(
   let cancel = () => {};
   const file = new Promise<Blob | "too-long">((resolve, reject) => {
     cancel = () => reject(new Error("cancelled"));
-    worker.addEventListener("error", () => reject(new Error("the worker failed")));
-    worker.addEventListener("message", ({ data }: MessageEvent<WorkerTold>) => {
+    worker.onerror = () => reject(new Error("the worker failed"));
+    worker.onmessage = ({ data }: MessageEvent<WorkerTold>) => {
       if (typeof data === "number") told(data);
       else resolve(data);
-    });
+    };
     handed.then(() => ask(worker, { kind: "file", wish }), reject);
   });
   return { file, cancel: () => cancel() };
