@@ -1,7 +1,8 @@
 // Where a talk stands and the worksheet in, what is said next out: line by line, each with what a press does while
 // it is told and in the pause behind it. Apart from what an act does (by-ear-model.ts).
 import type { Plan } from "../plan/plan.ts";
-import { echoOf, timeSaid, unitSaid } from "./by-ear-echo.ts";
+import { answersSaid } from "./by-ear-answers.ts";
+import { echoOf, unitSaid } from "./by-ear-echo.ts";
 import type { EarField, Gate, Saying } from "./by-ear-field.ts";
 import { firstFields, restOfFields } from "./by-ear-fields.ts";
 import {
@@ -63,8 +64,15 @@ export const gateOf = (stop: Stop | undefined): string | null =>
 
 /** What any session is worked out from, what that comes to; then what most leave, and what it comes to with that. */
 export function stopsOf(draft: Draft): readonly Stop[] {
-  return [...firstFields(draft), "end", ...restOfFields(draft), "end"];
+  const known = stopsFound.get(draft);
+  if (known !== undefined) return known;
+  const stops: readonly Stop[] = [...firstFields(draft), "end", ...restOfFields(draft), "end"];
+  stopsFound.set(draft, stops);
+  return stops;
 }
+
+/** They are asked for several times a press, of some hundred fields each time. */
+const stopsFound = new WeakMap<Draft, readonly Stop[]>();
 
 /** The stop before or behind one; what lies behind a gate is passed by while nothing of it is filled in. */
 export function neighbour(at: number, by: 1 | -1, draft: Draft): number {
@@ -166,7 +174,7 @@ function endLines({ at }: Talk, draft: Draft, plan: Plan | null): readonly Line[
   if (plan === null) return [...hindrance(draft), ...rest, again];
   const stopped = plan.warnings.some(({ severity }) => severity === "stop");
   return [
-    { says: [{ key: "ear.time" }, ...timeSaid(plan.developmentSeconds)], offers: null },
+    ...answersSaid(draft, plan).map((says): Line => ({ says, offers: null })),
     ...(stopped ? [line("ear.stop")] : []),
     line("ear.run", { kind: "run" }),
     ...rest,
