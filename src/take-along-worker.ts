@@ -40,31 +40,30 @@ self.addEventListener("message", ({ data }: MessageEvent<WorkerAsked>) => {
 /** The page is told again once so much more is made, from 0 to 1. */
 const TOLD = 0.01;
 
-/** So much may be made that the browser has not taken yet, bytes. */
-const AHEAD = 16_000_000;
-
-/** As a stream, which the browser takes in its own time while more is made: each Blob would have to be waited for. */
+/** As a stream, from which the browser takes piece by piece: each Blob would have to be waited for. */
 async function make(wish: FileWish): Promise<Blob | "too-long"> {
   if (maker === null) throw new Error("a file was asked for before a session was told of");
-  const { readable, writable } = new TransformStream<Uint8Array, Uint8Array>(
-    {},
-    new ByteLengthQueuingStrategy({ highWaterMark: AHEAD }),
-  );
-  const headers = { "Content-Type": types[wish.kind] };
-  const file = new Response(readable, { headers }).blob();
-  const out = writable.getWriter();
+  const file = await (await maker)(wish);
+  if (file === null) return "too-long";
+  const pieces = file.pieces[Symbol.iterator]();
+  let made = 0;
   let told = 0;
-  const isWhole = await (await maker)(wish, (piece, done) => {
-    if (done >= told) {
-      tell(done);
-      told = done + TOLD;
-    }
-    // What goes wrong with one is heard of as the file is waited for.
-    out.write(piece).catch(() => {});
-    return out.ready;
+  const readable = new ReadableStream<Uint8Array>({
+    pull(out) {
+      const { done, value } = pieces.next();
+      if (done) {
+        out.close();
+        return;
+      }
+      made += value.length;
+      if (made >= told) {
+        tell(made / file.bytes);
+        told = made + TOLD * file.bytes;
+      }
+      out.enqueue(value);
+    },
   });
-  await out.close();
-  return isWhole ? file : "too-long";
+  return new Response(readable, { headers: { "Content-Type": types[wish.kind] } }).blob();
 }
 
 const tell = (told: WorkerTold): void => self.postMessage(told);

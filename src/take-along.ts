@@ -9,7 +9,7 @@ import { lengthsOf } from "./timeline/lengths.ts";
 import { compile } from "./timeline/timeline.ts";
 import { type KitIndex, openKit } from "./tones/kit.ts";
 import { openMp3 } from "./tones/lame.ts";
-import { type FileWish, fileOf, type Session } from "./track/files.ts";
+import { type FileWish, fileOf, type Session, type SessionFile } from "./track/files.ts";
 import { spokenIn } from "./units/language.ts";
 import { openPack, type PackIndex } from "./voice/pack.ts";
 import { noClips, type OwnClips, ownClipOf, phraseOf } from "./voice/speaker.ts";
@@ -78,14 +78,8 @@ export interface WorkerSession {
   };
 }
 
-/**
- * @param take is handed each piece, with how far it is from 0 to 1; the next waits for it.
- * @returns false where it is longer than such a file can be.
- */
-export type MakeFile = (
-  wish: FileWish,
-  take: (piece: Uint8Array, done: number) => Promise<void> | void,
-) => Promise<boolean>;
+/** Null where it is longer than such a file can be. */
+export type MakeFile = (wish: FileWish) => Promise<SessionFile | null>;
 
 /** Sentences that are unpacked before it is looked whether a file was asked for. */
 const TURN = 8;
@@ -117,15 +111,8 @@ export async function fileMaker({ worksheet, own, bytes }: WorkerSession): Promi
     if (turn.length > 0) setTimeout(unpackFrom, 0, next + TURN);
   };
   unpackFrom(0);
-  return async (wish, take) => {
+  return (wish) => {
     asked = true;
-    const file = await fileOf(session, wish);
-    if (file === null) return false;
-    let made = 0;
-    for (const piece of file.pieces) {
-      made += piece.length;
-      await take(piece, made / file.bytes);
-    }
-    return true;
+    return fileOf(session, wish);
   };
 }

@@ -24,7 +24,6 @@ const soundJson = (name: string) => JSON.parse(readFileSync(`public/sound/${name
 
 /** As the command line makes it, which tests/cli holds to the same function. */
 async function madeInNode(kind: "mp3" | "wav"): Promise<Buffer> {
-  const pieces: Uint8Array[] = [];
   const make = await fileMaker({
     worksheet,
     own: new Map(),
@@ -37,8 +36,8 @@ async function madeInNode(kind: "mp3" | "wav"): Promise<Buffer> {
       encoder: soundFile("lame.wasm"),
     },
   });
-  await make({ kind, gap: 1, waits: "pass" }, (piece) => void pieces.push(piece));
-  return Buffer.concat(pieces);
+  const file = await make({ kind, gap: 1, waits: "pass" });
+  return Buffer.concat([...(file?.pieces ?? [])]);
 }
 
 describe("A session taken along, in a real browser", () => {

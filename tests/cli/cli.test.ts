@@ -134,7 +134,6 @@ describe("The command line", () => {
     const starts = JSON.parse(stdout) as { id: string; at: number }[];
     expect(chapters.map(({ at }) => at / 1000)).toEqual(starts.map(({ at }) => at));
     // The page's worker makes it of the same bytes of sound by the same function.
-    const worker: Uint8Array[] = [];
     const soundFile = async (name: string) => readFileSync(`public/sound/${name}`);
     const bytesOf = async (name: string) => new Uint8Array(await soundFile(name));
     const make = await fileMaker({
@@ -149,8 +148,8 @@ describe("The command line", () => {
         encoder: await bytesOf("lame.wasm"),
       },
     });
-    await make({ kind: "mp3", gap: 5, waits: "pass" }, (piece) => void worker.push(piece));
-    expect(Buffer.concat(worker).equals(written)).toBe(true);
+    const made = await make({ kind: "mp3", gap: 5, waits: "pass" });
+    expect(Buffer.concat([...(made?.pieces ?? [])]).equals(written)).toBe(true);
   });
 
   test("refuses a worksheet by field, what it holds and what it may, a line a fault, and writes nothing", async () => {
