@@ -39,8 +39,11 @@ export interface RunStore {
   /** Refused also where the run has been taken out meanwhile. */
   judge(id: string, judgement: Judgement): Promise<Written>;
   lines(): Promise<FoundRuns>;
-  /** Whether all lines were read before in this visit: then they come about as soon as the newest runs. */
-  hasLines(): boolean;
+  /**
+   * All lines as they were last read in this visit; null where none were, or this page has written since. Another page
+   * may have: `lines` tells.
+   */
+  known(): FoundRuns | null;
   /** So many of the newest, whole, long before all lines are read; none where nothing can be. */
   newest(count: number): Promise<readonly RunRecord[]>;
   /** In the order asked for; one that is not there is left out. */
@@ -59,10 +62,31 @@ export function runStore(open: OpenBase, now: () => number = Date.now): RunStore
   const here = new Map<string, RunRecord>();
   /** For the page's life: of ten thousand lines the reading takes longer than all else. */
   let read: ReadLines | null = null;
+  /** Counted as this page begins to write, and as it has written; and what it came to as they were last read. */
+  let writes = 0;
+  let readAt = 0;
+
+  async function writing<Of>(write: Promise<Of>): Promise<Of> {
+    writes += 1;
+    return write.finally(() => {
+      writes += 1;
+    });
+  }
+
+  function found({ lines, runs }: ReadLines): FoundRuns {
+    const held = [...here.values()].map(lineOf);
+    const others = lines.filter(({ id }) => !here.has(id));
+    return {
+      kind: "found",
+      lines: held.length === 0 ? lines : newestFirst([...others, ...held]),
+      onlyHere: [...here.keys()],
+      unread: runs - lines.length,
+    };
+  }
 
   async function put(id: string, make: (was: RunRecord | null) => RunRecord): Promise<Written> {
     try {
-      await soon(change(open, id, make));
+      await soon(writing(change(open, id, make)));
       here.delete(id);
       return "kept";
     } catch (error) {
@@ -83,28 +107,23 @@ export function runStore(open: OpenBase, now: () => number = Date.now): RunStore
       const held = here.get(id);
       if (held) here.set(id, judged(held));
       try {
-        return (await soon(change(open, id, (was) => was && judged(was)))) ? "kept" : "refused";
+        const judging = writing(change(open, id, (was) => was && judged(was)));
+        return (await soon(judging)) ? "kept" : "refused";
       } catch (error) {
         return refusalOf(error);
       }
     },
     async lines() {
-      const held = [...here.values()].map(lineOf);
       try {
+        const before = writes;
         read = await soon(readLines(await soon(open()), read), PATIENCE);
-        const { lines, runs } = read;
-        const others = lines.filter(({ id }) => !here.has(id));
-        return {
-          kind: "found",
-          lines: held.length === 0 ? lines : newestFirst([...others, ...held]),
-          onlyHere: [...here.keys()],
-          unread: runs - lines.length,
-        };
+        readAt = before;
+        return found(read);
       } catch {
-        return { kind: "refused", lines: newestFirst(held) };
+        return { kind: "refused", lines: newestFirst([...here.values()].map(lineOf)) };
       }
     },
-    hasLines: () => read !== null,
+    known: () => (read === null || readAt !== writes ? null : found(read)),
     async newest(count) {
       const since = read?.lines[count - 1]?.begunAt ?? null;
       const kept = await soon(newestIn(open, count, since)).catch((): readonly RunRecord[] => []);
@@ -121,7 +140,7 @@ export function runStore(open: OpenBase, now: () => number = Date.now): RunStore
       const held = here.get(id);
       here.delete(id);
       try {
-        const taken = await soon(takenFrom(await open(), id));
+        const taken = await soon(writing(takenFrom(await open(), id)));
         const run = held ?? taken?.run;
         return run === undefined ? null : { run, pictures: taken?.pictures ?? [] };
       } catch {
@@ -130,7 +149,7 @@ export function runStore(open: OpenBase, now: () => number = Date.now): RunStore
     },
     async putBack({ run, pictures }) {
       try {
-        await soon(putInto(await open(), { run, pictures }));
+        await soon(writing(putInto(await open(), { run, pictures })));
         return "kept";
       } catch (error) {
         here.set(run.id, run);

@@ -95,26 +95,27 @@ export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts
     await showAll(await store.lines());
   }
 
-  async function showAll(lines: FoundRuns): Promise<void> {
+  async function showAll(all: FoundRuns): Promise<void> {
+    // Ten thousand lines that are the same are not gone through once more.
+    const isNews = found.value?.lines !== all.lines;
     batch(() => {
-      found.value = lines;
+      if (isNews) found.value = all;
       whole.value = true;
     });
     await readShown();
   }
 
   async function look(): Promise<void> {
-    const asked = store.newest(PAGE);
-    // Drawn in one go where it comes in one.
-    const all = store.hasLines() ? await store.lines() : null;
-    const newest = await asked;
+    const known = store.known();
+    const newest = await store.newest(PAGE);
     batch(() => {
       records.value = new Map(newest.map((run) => [run.id, run]));
-      if (all !== null) void showAll(all);
+      // What another page changed meanwhile is shown as soon as it is heard of.
+      if (known !== null) void showAll(known);
       else if (newest.length > 0)
         found.value = { kind: "found", lines: newest.map(lineOf), onlyHere: [], unread: 0 };
     });
-    if (all === null) await lookAgain();
+    await lookAgain();
   }
   void look();
 

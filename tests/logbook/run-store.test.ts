@@ -94,6 +94,29 @@ describe("the kept runs", () => {
     expect(await newest(9)).toEqual(["later", "2", "1", "0"]);
   });
 
+  test("are known from the last reading, until this page writes, and what another wrote is heard of by reading", async () => {
+    const store = visit();
+    expect(store.known()).toBeNull();
+    await store.keep(thursday);
+    const read = await store.lines();
+    expect(store.known()).toEqual(read);
+    await visit().keep(friday);
+    expect(store.known()).toEqual(read);
+    expect((await store.lines()).lines.map(({ id }) => id)).toEqual([friday.id, thursday.id]);
+    const acts = [
+      () => store.judge(friday.id, { note: "thin" }),
+      () => store.takeOut(friday.id),
+      () => store.keep(friday),
+    ];
+    for (const act of acts) {
+      // However the two overlap.
+      const [before] = await Promise.all([act(), store.lines()]);
+      expect(before).not.toBeNull();
+      expect(store.known()).toBeNull();
+      expect(store.known() ?? (await store.lines())).toEqual(await visit().lines());
+    }
+  });
+
   test("are none on the first visit", async () => {
     expect(await visit().lines()).toEqual(found());
     expect(await visit().newest(3)).toEqual([]);

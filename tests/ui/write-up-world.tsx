@@ -44,7 +44,8 @@ export interface Says {
   readonly kind?: FoundRuns["kind"];
   readonly onlyHere?: readonly string[];
   readonly unread?: number;
-  readonly hasLines?: boolean;
+  /** Whether all lines were read before in this visit. */
+  readonly linesKnown?: boolean;
   readonly notes?: Written;
   readonly removing?: boolean;
   readonly picturing?: Written;
@@ -65,8 +66,12 @@ export function writeUpWorld(says: Says = {}) {
   const texts: KeptTexts[] = [];
   const pictured: Picture[] = [];
   let runs = says.runs ?? [gullrock, night];
+  let read: { readonly of: typeof runs; readonly lines: FoundRuns["lines"] } | null = null;
   const all = (): FoundRuns => {
-    const lines = runs.map(lineOf).toSorted((a, b) => b.begunAt - a.begunAt);
+    if (read?.of !== runs) {
+      read = { of: runs, lines: runs.map(lineOf).toSorted((a, b) => b.begunAt - a.begunAt) };
+    }
+    const { lines } = read;
     if (says.kind === "refused") return { kind: "refused", lines };
     return { kind: "found", lines, onlyHere: says.onlyHere ?? [], unread: says.unread ?? 0 };
   };
@@ -146,7 +151,7 @@ export function writeUpWorld(says: Says = {}) {
       },
       store: {
         lines: async () => all(),
-        hasLines: () => says.hasLines ?? false,
+        known: () => (says.linesKnown ? all() : null),
         newest: async (count: number) =>
           runs.toSorted((a, b) => b.begunAt - a.begunAt).slice(0, count),
         read: async (ids: readonly string[]) =>

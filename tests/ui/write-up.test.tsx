@@ -82,9 +82,9 @@ describe("the runs", () => {
     ],
   ] as const)(
     "are drawn with all lines in one go where these were read before (%s)",
-    async (hasLines, drawn) => {
+    async (linesKnown, drawn) => {
       const seen: (readonly [number, boolean])[] = [];
-      const writeUp = openWriteUp(world({ hasLines }).ports);
+      const writeUp = openWriteUp(world({ linesKnown }).ports);
       effect(() => {
         if (writeUp.shown.value.length > 0)
           seen.push([writeUp.shown.value.length, writeUp.whole.value]);
