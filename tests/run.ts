@@ -146,8 +146,6 @@ outcomes.push(
   // They wait more than they work, and what they capture is timed on the page's own clocks.
   tests("Tests of what is heard", ...ofSound, "--maxWorkers=2", ...patience),
   await withoutBrowser(),
-  // With nothing beside it: it has ten seconds by the clock on the wall.
-  tests("A newcomer", "tests/browser/page.test.ts", `--testNamePattern=${newcomer}`, ...patience),
   tests(
     "Tests in a real browser",
     "tests/browser",
@@ -157,6 +155,8 @@ outcomes.push(
     ...patience,
   ),
   await hidden(),
+  // With nothing beside it: it has ten seconds by the clock on the wall.
+  tests("A newcomer", "tests/browser/page.test.ts", `--testNamePattern=${newcomer}`, ...patience),
 );
 const passed = outcomes.reduce((sum, outcome) => sum + outcome.passed, 0);
 const failed = outcomes.flatMap((outcome) => outcome.failed);
