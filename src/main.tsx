@@ -268,11 +268,12 @@ async function begin(): Promise<void> {
       } else ports.prepare(workOut.worksheet.value?.language);
       if (ports.current.value !== null) return;
       lightByPress();
-      // What kept runs are shown with, and their lines: of thousands, more than a person waits for gladly.
+      // What kept runs are shown with, and their lines: of thousands, more than a person waits for gladly. The newest are
+      // read once besides, since checking the first ones takes a browser twenty times as long as checking them again.
       whenIdle(() => {
-        const ahead = [import("./ui/write-up-ports.ts"), records().then((store) => store.lines())];
+        const read = records().then((store) => store.lines().then(() => store.newest(10)));
         // What cannot be fetched now is asked for again by who comes there.
-        Promise.all(ahead).catch(() => {});
+        Promise.all([import("./ui/write-up-ports.ts"), read]).catch(() => {});
       });
     } catch (error) {
       lightByPress();
