@@ -35,9 +35,17 @@ type TakenBack =
   /** All is as it was. */
   | { readonly kind: "not taken back" };
 
+interface All {
+  readonly content: Content;
+  readonly isWhole: boolean;
+}
+
 export interface Everything {
-  /** Never rejects: where nothing can be read, it is what is held. @param held runs that the browser would not keep. */
-  all(held: readonly RunRecord[]): Promise<Content>;
+  /**
+   * Never rejects: where nothing can be read, it is what is held, and not whole.
+   * @param held runs that the browser would not keep.
+   */
+  all(held: readonly RunRecord[]): Promise<All>;
   /** What taking a content in would do; null where nothing can be read. */
   look(content: Content): Promise<readonly Count[] | null>;
   /** Never rejects. */
@@ -83,8 +91,10 @@ export function everything(open: OpenBase, settings: SettingsShelf): Everything 
 
   return {
     async all(held) {
-      const kept = await keptIn(open).catch(() => kinds.map((kind) => ({ kind, entries: [] })));
-      return { kept: kept.map((it) => withHeld(it, held)), settings: settings.all() };
+      const read = await keptIn(open).catch(() => null);
+      const kept = read ?? kinds.map((kind) => ({ kind, entries: [] }));
+      const content = { kept: kept.map((it) => withHeld(it, held)), settings: settings.all() };
+      return { content, isWhole: read !== null };
     },
     async look(content) {
       try {

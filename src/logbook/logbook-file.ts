@@ -25,23 +25,27 @@ const VERSION = 2;
 
 const FIELDS = ["tankside", "version", "savedAt", "settings"];
 
-/** As a file: every kind as a list under the name of its shelf. */
-export async function textOfLogbook(content: Content, savedAt: number): Promise<string> {
-  const parts: Record<string, unknown> = {
+/** As a file: every kind as a list under the name of its shelf. Of pieces, since a text of all pictures may be too long. */
+export async function fileOfLogbook(content: Content, savedAt: number): Promise<Blob> {
+  const head = {
     tankside: 1,
     version: VERSION,
     savedAt: new Date(savedAt).toISOString(),
     settings: content.settings,
   };
+  const pieces = [JSON.stringify(head, null, 1).slice(0, -"\n}".length)];
   for (const { kind, entries } of content.kept) {
-    const held: unknown[] = [];
+    let before = `,\n "${kind.shelf}": [`;
     for (const { key, value } of entries) {
       const written = await kind.toFile(key, value);
-      if (written !== null) held.push(written);
+      if (written === null) continue;
+      pieces.push(`${before}\n  ${JSON.stringify(written)}`);
+      before = ",";
     }
-    parts[kind.shelf] = held;
+    pieces.push(before === "," ? "\n ]" : `${before}]`);
   }
-  return `${JSON.stringify(parts, null, 1)}\n`;
+  pieces.push("\n}\n");
+  return new Blob(pieces, { type: "application/json" });
 }
 
 export function readLogbookText(text: string): FileReading {

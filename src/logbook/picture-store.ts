@@ -1,6 +1,7 @@
 // Pictures of negatives, kept beside the runs. A browser may refuse to keep anything, or have no room for more:
 // that comes back as data, and nothing that was there is lost by it.
 import { type OpenBase, refusalOf } from "./base.ts";
+import { inTime } from "./in-time.ts";
 import { isPicture, keyOfPicture, keysOf, type Picture } from "./picture.ts";
 import type { Written } from "./run-store.ts";
 import { soon } from "./soon.ts";
@@ -32,8 +33,12 @@ export function pictureStore(open: OpenBase): PictureStore {
     },
     async keep(picture) {
       try {
-        const base = await soon(open());
-        await soon(base.put("pictures", picture, keyOfPicture(picture)), PATIENCE);
+        await inTime(
+          open,
+          ["pictures"],
+          (keeping) => keeping.objectStore("pictures").put(picture, keyOfPicture(picture)),
+          PATIENCE,
+        );
         return "kept";
       } catch (error) {
         return refusalOf(error);
@@ -41,7 +46,9 @@ export function pictureStore(open: OpenBase): PictureStore {
     },
     async remove(picture) {
       try {
-        await soon((await soon(open())).delete("pictures", keyOfPicture(picture)));
+        await inTime(open, ["pictures"], (removing) =>
+          removing.objectStore("pictures").delete(keyOfPicture(picture)),
+        );
         return true;
       } catch {
         return false;

@@ -1,6 +1,7 @@
 // What is read and written of runs on their shelf of the base: each by one transaction of its own, and rejected where
 // the browser would not.
 import { type Base, inOne, type OpenBase } from "./base.ts";
+import { inTime } from "./in-time.ts";
 import { CHANGED, changeLines, LINES_OF, linesIn, writeLines } from "./line-blocks.ts";
 import { isPicture, keyOfPicture, keysOf, type Picture } from "./picture.ts";
 import { LINES, lineOf, type RunLine } from "./run-line.ts";
@@ -58,7 +59,7 @@ export const newestFirst = (lines: readonly RunLine[]): readonly RunLine[] =>
 export async function readLines(base: Base, read: ReadLines | null): Promise<ReadLines> {
   const { store: notes } = base.transaction("notes");
   const [of, changed] = await Promise.all([notes.get(LINES_OF), notes.get(CHANGED)]);
-  if (of !== LINES) return madeAnew(base);
+  if (of !== LINES) return madeAnew(base).catch(() => madeOf(base));
   // Counting ten thousand runs takes a browser as long as reading all their lines.
   if (read !== null && read.changed === changed) return read;
   // What is changed in between is read already, and read once more the next time.
@@ -68,7 +69,8 @@ export async function readLines(base: Base, read: ReadLines | null): Promise<Rea
     looking.objectStore("runs").count(),
   ]);
   const lines = linesIn(blocks);
-  return lines === null ? madeAnew(base) : { lines: newestFirst(lines), runs, changed };
+  if (lines === null) return madeAnew(base).catch(() => madeOf(base));
+  return { lines: newestFirst(lines), runs, changed };
 }
 
 function madeAnew(base: Base): Promise<ReadLines> {
@@ -81,8 +83,15 @@ function madeAnew(base: Base): Promise<ReadLines> {
   });
 }
 
-export function takenFrom(base: Base, id: string): Promise<TakenOut | null> {
-  return inOne(base, ["runs", "lines", "pictures", "notes"], async (taking) => {
+/** Where they cannot be kept: a full disk hides no run. */
+async function madeOf(base: Base): Promise<ReadLines> {
+  const kept = await base.getAll("runs");
+  const all = kept.filter(isRunRecord).map(lineOf);
+  return { lines: newestFirst(all), runs: kept.length, changed: undefined };
+}
+
+export function takenFrom(open: OpenBase, id: string): Promise<TakenOut | null> {
+  return inTime(open, ["runs", "lines", "pictures", "notes"], async (taking) => {
     const run = await taking.objectStore("runs").get(id);
     const shelf = taking.objectStore("pictures");
     const keys = keysOf(id, await shelf.getAllKeys());
@@ -94,22 +103,31 @@ export function takenFrom(base: Base, id: string): Promise<TakenOut | null> {
   });
 }
 
-export function putInto(base: Base, { run, pictures }: TakenOut): Promise<void> {
-  return inOne(base, ["runs", "lines", "pictures", "notes"], async (putting) => {
-    await putting.objectStore("runs").put(run, run.id);
-    await changeLines(putting, [[run.id, lineOf(run)]]);
-    for (const picture of pictures)
-      await putting.objectStore("pictures").put(picture, keyOfPicture(picture));
-  });
+/** A run's pictures are megabytes, ms. */
+const PATIENCE_FOR_PICTURES = 10_000;
+
+export function putInto(open: OpenBase, { run, pictures }: TakenOut): Promise<void> {
+  const shelves = ["runs", "lines", "pictures", "notes"] as const;
+  return inTime(
+    open,
+    shelves,
+    async (putting) => {
+      await putting.objectStore("runs").put(run, run.id);
+      await changeLines(putting, [[run.id, lineOf(run)]]);
+      for (const picture of pictures)
+        await putting.objectStore("pictures").put(picture, keyOfPicture(picture));
+    },
+    pictures.length === 0 ? undefined : PATIENCE_FOR_PICTURES,
+  );
 }
 
 /** Reads and writes a run and its line at one go, so that neither a press nor a note is lost to the other. */
-export async function change(
+export function change(
   open: OpenBase,
   id: string,
   make: (was: RunRecord | null) => RunRecord | null,
 ): Promise<boolean> {
-  return inOne(await open(), ["runs", "lines", "notes"], async (writing) => {
+  return inTime(open, ["runs", "lines", "notes"], async (writing) => {
     const was = await writing.objectStore("runs").get(id);
     const next = make(isRunRecord(was) ? was : null);
     if (next === null) return false;

@@ -34,10 +34,11 @@ export type Written = "kept" | Refusal;
 
 /** Never rejects. What the browser would not keep holds for this page alone. */
 export interface RunStore {
-  /** A run that is kept already keeps what was said of it: that is changed by `judge` alone. */
+  /** Of a run that is kept already what was said stays: that is changed by `judge` alone. */
   keep(record: RunRecord): Promise<Written>;
   /** Refused also where the run has been taken out meanwhile. */
   judge(id: string, judgement: Judgement): Promise<Written>;
+  /** What was not kept before is tried once more. */
   lines(): Promise<FoundRuns>;
   /**
    * All lines as they were last read in this visit; null where none were, or this page has written since. Another page
@@ -48,9 +49,20 @@ export interface RunStore {
   newest(count: number): Promise<readonly RunRecord[]>;
   /** In the order asked for; one that is not there is left out. */
   read(ids: readonly string[]): Promise<readonly RunRecord[]>;
+  /** Those that the browser would not keep, or not all that was said of them. */
+  held(): readonly RunRecord[];
   /** null where the browser would not, and all is as it was. */
   takeOut(id: string): Promise<TakenOut | null>;
+  /** What was not kept holds for this page, but not where it has pictures: then nothing is put back. */
   putBack(taken: TakenOut): Promise<Written>;
+}
+
+/** A run as far as the browser would not keep it. */
+interface Held {
+  /** As it is to be shown. */
+  readonly run: RunRecord;
+  /** What was said of it since, and is to be said again of what is kept of it. */
+  readonly said: Judgement;
 }
 
 /** For the first time that lines are made of all runs, ms. */
@@ -58,8 +70,7 @@ const PATIENCE = 20_000;
 
 /** @param now ms since 1970, by the device's clock. */
 export function runStore(open: OpenBase, now: () => number = Date.now): RunStore {
-  /** What the browser would not keep. */
-  const here = new Map<string, RunRecord>();
+  const here = new Map<string, Held>();
   /** For the page's life: of ten thousand lines the reading takes longer than all else. */
   let read: ReadLines | null = null;
   /** Counted as this page begins to write, and as it has written; and what it came to as they were last read. */
@@ -74,87 +85,115 @@ export function runStore(open: OpenBase, now: () => number = Date.now): RunStore
   }
 
   function found({ lines, runs }: ReadLines): FoundRuns {
-    const held = [...here.values()].map(lineOf);
+    const mine = held().map(lineOf);
     const others = lines.filter(({ id }) => !here.has(id));
     return {
       kind: "found",
-      lines: held.length === 0 ? lines : newestFirst([...others, ...held]),
+      lines: mine.length === 0 ? lines : newestFirst([...others, ...mine]),
       onlyHere: [...here.keys()],
       unread: runs - lines.length,
     };
   }
 
-  async function put(id: string, make: (was: RunRecord | null) => RunRecord): Promise<Written> {
+  /** One write after another, so that one that fails does not hold what a later one has changed. */
+  let last: Promise<unknown> = Promise.resolve();
+  function inTurn<Of>(write: () => Promise<Of>): Promise<Of> {
+    const written = last.then(write);
+    last = written.catch(() => {});
+    return written;
+  }
+
+  /**
+   * @param next what the run has come to; null: what it is.
+   * @param says what is said of it now.
+   */
+  async function put(id: string, next: RunRecord | null, says: Judgement): Promise<Written> {
+    function made(was: RunRecord | null): Held | null {
+      const held = here.get(id);
+      const run = next ?? held?.run ?? was;
+      if (run === null) return null;
+      const said = { ...held?.said, ...says };
+      const before = was ?? held?.run ?? null;
+      // What a newer version knew of it besides is not lost, and nothing that was said of it.
+      const judged = { ...(before && judgementOf(before)), ...said };
+      return { run: { ...was, ...run, ...judged, changedAt: now() }, said };
+    }
     try {
-      await soon(writing(change(open, id, make)));
-      here.delete(id);
-      return "kept";
+      const isThere = await writing(change(open, id, (was) => made(was)?.run ?? null));
+      if (isThere) here.delete(id);
+      return isThere ? "kept" : "refused";
     } catch (error) {
-      here.set(id, make(here.get(id) ?? null));
+      const [was] = await soon(readAll(open, [id])).catch((): readonly unknown[] => []);
+      const held = made(isRunRecord(was) ? was : null);
+      if (held !== null) here.set(id, held);
       return refusalOf(error);
     }
   }
 
+  /** Once more, of whatever is held: there may be room by now. @returns whether any is kept. */
+  async function keepHeld(): Promise<boolean> {
+    const came = await Promise.all([...here.keys()].map((id) => inTurn(() => put(id, null, {}))));
+    return came.includes("kept");
+  }
+
+  const held = () => [...here.values()].map(({ run }) => run);
+
   return {
-    keep: (record) =>
-      put(record.id, (was) => {
-        const of = here.get(record.id) ?? was;
-        // What a newer version knew of it besides is not lost.
-        return { ...was, ...record, ...(of && judgementOf(of)), changedAt: now() };
-      }),
-    async judge(id, judgement) {
-      const judged = (run: RunRecord) => ({ ...run, ...judgement, changedAt: now() });
-      const held = here.get(id);
-      if (held) here.set(id, judged(held));
-      try {
-        const judging = writing(change(open, id, (was) => was && judged(was)));
-        return (await soon(judging)) ? "kept" : "refused";
-      } catch (error) {
-        return refusalOf(error);
-      }
-    },
+    keep: (record) => inTurn(() => put(record.id, record, {})),
+    judge: (id, judgement) => inTurn(() => put(id, null, judgement)),
     async lines() {
       try {
-        const before = writes;
-        read = await soon(readLines(await soon(open()), read), PATIENCE);
-        readAt = before;
-        return found(read);
+        const reads = async () => {
+          const before = writes;
+          read = await soon(readLines(await soon(open()), read), PATIENCE);
+          readAt = before;
+          return read;
+        };
+        const first = await reads();
+        return found((await keepHeld()) ? await reads() : first);
       } catch {
-        return { kind: "refused", lines: newestFirst([...here.values()].map(lineOf)) };
+        return { kind: "refused", lines: newestFirst(held().map(lineOf)) };
       }
     },
     known: () => (read === null || readAt !== writes ? null : found(read)),
     async newest(count) {
       const since = read?.lines[count - 1]?.begunAt ?? null;
       const kept = await soon(newestIn(open, count, since)).catch((): readonly RunRecord[] => []);
-      const all = [...kept.filter(({ id }) => !here.has(id)), ...here.values()];
+      const all = [...kept.filter(({ id }) => !here.has(id)), ...held()];
       return all.toSorted((a, b) => b.begunAt - a.begunAt).slice(0, count);
     },
     async read(ids) {
       const kept = await soon(readAll(open, ids)).catch((): readonly unknown[] => []);
       const all = new Map(kept.filter(isRunRecord).map((run) => [run.id, run]));
-      for (const [id, run] of here) all.set(id, run);
+      for (const run of held()) all.set(run.id, run);
       return ids.flatMap((id) => all.get(id) ?? []);
     },
-    async takeOut(id) {
-      const held = here.get(id);
-      here.delete(id);
-      try {
-        const taken = await soon(writing(takenFrom(await open(), id)));
-        const run = held ?? taken?.run;
-        return run === undefined ? null : { run, pictures: taken?.pictures ?? [] };
-      } catch {
-        return held === undefined ? null : { run: held, pictures: [] };
-      }
-    },
-    async putBack({ run, pictures }) {
-      try {
-        await soon(writing(putInto(await open(), { run, pictures })));
-        return "kept";
-      } catch (error) {
-        here.set(run.id, run);
-        return refusalOf(error);
-      }
-    },
+    held,
+    takeOut: (id) =>
+      inTurn(async () => {
+        const held = here.get(id)?.run;
+        try {
+          const taken = await writing(takenFrom(open, id));
+          here.delete(id);
+          const run = held ?? taken?.run;
+          return run === undefined ? null : { run, pictures: taken?.pictures ?? [] };
+        } catch {
+          if (held === undefined) return null;
+          here.delete(id);
+          return { run: held, pictures: [] };
+        }
+      }),
+    putBack: (taken) =>
+      inTurn(async () => {
+        try {
+          await writing(putInto(open, taken));
+          return "kept";
+        } catch (error) {
+          // Held without its pictures, it would have lost them.
+          if (taken.pictures.length === 0)
+            here.set(taken.run.id, { run: taken.run, said: judgementOf(taken.run) });
+          return refusalOf(error);
+        }
+      }),
   };
 }

@@ -2,7 +2,7 @@
 // must not wait for them.
 
 /** ms; for a store of small things. */
-const PATIENCE = 3000;
+export const PATIENCE = 3000;
 
 /** @param patience ms. Rejects where the store has not answered by then. */
 export function soon<T>(answer: Promise<T>, patience = PATIENCE): Promise<T> {

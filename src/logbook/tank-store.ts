@@ -3,7 +3,8 @@
 
 import type { IDBPObjectStore } from "idb";
 import { isObject } from "../units/object.ts";
-import { inOne, type OpenBase, type Shelf, type Shelves } from "./base.ts";
+import type { OpenBase, Shelf, Shelves } from "./base.ts";
+import { inTime } from "./in-time.ts";
 import { soon } from "./soon.ts";
 import { isTexts, type KeptTexts } from "./worksheet-store.ts";
 
@@ -36,16 +37,13 @@ export function tankStore(open: OpenBase, now: () => number = Date.now): TankSto
   /** Changes what is kept under a name, unless it is of another make. */
   async function change(label: string, act: (tanks: Tanks) => Promise<unknown>): Promise<boolean> {
     try {
-      const base = await soon(open());
-      return await soon(
-        inOne(base, ["tanks"], async (writing) => {
-          const tanks = writing.objectStore("tanks");
-          const was: unknown = await tanks.get(label);
-          if (was !== undefined && !isTankOf(label, was)) return false;
-          await act(tanks);
-          return true;
-        }),
-      );
+      return await inTime(open, ["tanks"], async (writing) => {
+        const tanks = writing.objectStore("tanks");
+        const was: unknown = await tanks.get(label);
+        if (was !== undefined && !isTankOf(label, was)) return false;
+        await act(tanks);
+        return true;
+      });
     } catch {
       return false;
     }

@@ -4,8 +4,9 @@ import { type ReadonlySignal, signal } from "@preact/signals";
 import type { Count, Everything } from "../logbook/everything.ts";
 import type { Keeping } from "../logbook/keeping.ts";
 import type { Content } from "../logbook/logbook-file.ts";
-import { readLogbookText, textOfLogbook } from "../logbook/logbook-file.ts";
+import { fileOfLogbook, readLogbookText } from "../logbook/logbook-file.ts";
 import { isRunRecord } from "../logbook/run-record.ts";
+import type { RunStore } from "../logbook/run-store.ts";
 import { csvOfRuns } from "../logbook/runs-csv.ts";
 import { isTexts, type KeptTexts, WORKSHEET } from "../logbook/worksheet-store.ts";
 import { lateWords } from "./language.ts";
@@ -14,8 +15,9 @@ import type { WriteUp } from "./write-up-state.ts";
 export interface FilePorts {
   readonly everything: Everything;
   readonly keeping: Keeping;
-  /** Offers a text to the person as a file. */
-  readonly saveFile: (name: string, text: string) => void;
+  /** Offers something to the person as a file. */
+  readonly saveFile: (name: string, content: string | Blob) => void;
+  readonly store: Pick<RunStore, "held">;
   readonly chooseFile: (accept: string) => Promise<File | null>;
   /** A worksheet that came for Work out, where none had been kept; returns the way back to what stood there. */
   readonly useTexts: (texts: KeptTexts) => () => void;
@@ -39,17 +41,33 @@ export interface Files {
 }
 
 export function openFiles(ports: FilePorts, writeUp: WriteUp): Files {
-  const { everything, keeping, saveFile, chooseFile, useTexts, now } = ports;
+  const { everything, keeping, store, saveFile, chooseFile, useTexts, now } = ports;
   const offer = signal<Offer | null>(null);
   let waiting: { readonly content: Content; readonly size: number } | null = null;
   const said = () => lateWords.value.everything;
   const saved = (name: string) => writeUp.tell(() => lateWords.value.write.saved(name));
 
-  /** What is typed is kept first; where nothing can be read, the runs of this visit are what there is. */
-  async function all(): Promise<Content> {
-    writeUp.keepNow();
-    const held = await writeUp.held();
-    return everything.all(held);
+  /**
+   * What is typed is kept first. Where nothing was ever read, the runs of this visit are what there is; null where what
+   * is kept cannot be read now.
+   */
+  async function all(): Promise<Content | null> {
+    await writeUp.keepNow();
+    const { content, isWhole } = await everything.all(store.held());
+    return isWhole || writeUp.found.value?.kind === "refused" ? content : null;
+  }
+
+  /** @param make the file of all that is kept. */
+  async function save(name: string, make: (content: Content) => Promise<string | Blob>) {
+    try {
+      const content = await all();
+      if (content === null) return writeUp.tell(() => said().notSaved);
+      saveFile(name, await make(content));
+      saved(name);
+    } catch {
+      // There is a size past which a browser makes no file.
+      writeUp.tell(() => said().notSaved);
+    }
   }
 
   function leave(): void {
@@ -60,26 +78,22 @@ export function openFiles(ports: FilePorts, writeUp: WriteUp): Files {
   return {
     offer,
     leave,
-    async saveAll() {
-      const name = lateWords.value.write.file;
-      saveFile(name, await textOfLogbook(await all(), now()));
-      saved(name);
-    },
-    async saveTable() {
-      const name = said().tableFile;
-      const { kept } = await all();
-      const runs = kept.flatMap(({ kind, entries }) =>
-        kind.shelf === "runs" ? entries.map(({ value }) => value).filter(isRunRecord) : [],
-      );
-      saveFile(name, csvOfRuns(runs.toSorted((a, b) => b.begunAt - a.begunAt)));
-      saved(name);
-    },
+    saveAll: () => save(lateWords.value.write.file, (content) => fileOfLogbook(content, now())),
+    saveTable: () =>
+      save(said().tableFile, async ({ kept }) => {
+        const runs = kept.flatMap(({ kind, entries }) =>
+          kind.shelf === "runs" ? entries.map(({ value }) => value).filter(isRunRecord) : [],
+        );
+        return csvOfRuns(runs.toSorted((a, b) => b.begunAt - a.begunAt));
+      }),
     async choose() {
       const file = await chooseFile(".json,application/json");
       if (file === null) return;
       leave();
       const { name } = file;
-      const read = readLogbookText(await file.text().catch(() => ""));
+      const text = await file.text().catch(() => null);
+      if (text === null) return writeUp.tell(() => said().unreadable(name));
+      const read = readLogbookText(text);
       if (read.kind !== "content") {
         const { foreign, newer, damaged } = said();
         const path = read.kind === "damaged" ? read.path : "";

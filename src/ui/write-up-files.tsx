@@ -7,7 +7,7 @@ import type { WriteUp } from "./write-up-state.ts";
 interface FileToolsProps {
   readonly ports: FilePorts;
   readonly writeUp: WriteUp;
-  /** Whether there is a run to save. */
+  /** Whether there is a run. */
   readonly some: boolean;
 }
 
@@ -17,15 +17,13 @@ export function FileTools({ ports, writeUp, some }: FileToolsProps) {
   return (
     <section class="files" aria-label={write.saveAll}>
       <div class="run-tools">
+        <button type="button" onClick={files.saveAll}>
+          {write.saveAll}
+        </button>
         {some && (
-          <>
-            <button type="button" onClick={files.saveAll}>
-              {write.saveAll}
-            </button>
-            <button type="button" onClick={files.saveTable}>
-              {everything.table}
-            </button>
-          </>
+          <button type="button" onClick={files.saveTable}>
+            {everything.table}
+          </button>
         )}
         <button type="button" onClick={files.choose}>
           {everything.choose}

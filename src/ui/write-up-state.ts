@@ -1,8 +1,8 @@
 // Ports in, the kept runs out, and the acts a person can do to them. A note is kept as it is typed, a
-// pause after the last key; what is taken out can be brought back for as long as the place is open, and what came in
+// pause after the last key; what is taken out can be brought back for as long as the page is open, and what came in
 // with a file be taken back.
 // Past 200 lines because all that can be done to the runs is done to the one list of them.
-import { batch, computed, type ReadonlySignal, signal } from "@preact/signals";
+import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import type { Picture } from "../logbook/picture.ts";
 import type { PictureStore } from "../logbook/picture-store.ts";
 import { lineOf, type RunLine } from "../logbook/run-line.ts";
@@ -17,6 +17,8 @@ import { titleOf } from "./write-up-model.ts";
 export interface WriteUpPorts {
   readonly store: RunStore;
   readonly pictures: PictureStore;
+  /** What can be undone, the last one last: for the page's life, whatever place is shown meanwhile. */
+  readonly done: Signal<readonly Done[]>;
   /** What is shown of all else that is kept, anew. */
   readonly lookBeside: () => Promise<void>;
   /** Calls once, so many ms from now; returns the way to call it off. */
@@ -37,7 +39,6 @@ export interface WriteUp {
   readonly hidden: ReadonlySignal<number>;
   /** By run: whether what was said last is kept. Nothing while it waits to be. */
   readonly notes: ReadonlySignal<{ readonly [id: string]: Written | undefined }>;
-  /** What was done since the place was opened and can be undone, the last one last. */
   readonly done: ReadonlySignal<readonly Done[]>;
   /** The run that was brought back last. */
   readonly returned: ReadonlySignal<string | null>;
@@ -57,12 +58,10 @@ export interface WriteUp {
   cameIn(back: Back): void;
   undo(): Promise<void>;
   tell(says: () => string): void;
-  /** Runs that the browser would not keep. */
-  held(): Promise<readonly RunRecord[]>;
   /** All anew, after much came at once. */
   lookAgain(): Promise<void>;
   /** Keeps at once what is waiting to be kept: for the moment the place is left. */
-  keepNow(): void;
+  keepNow(): Promise<void>;
 }
 
 /** A note is kept after so long a pause, ms. */
@@ -70,7 +69,7 @@ const KEEP_AFTER = 600;
 /** Shown at once, and more at each press. */
 export const PAGE = 10;
 
-export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts): WriteUp {
+export function openWriteUp({ store, pictures, done, lookBeside, after }: WriteUpPorts): WriteUp {
   const found = signal<FoundRuns | null>(null);
   const whole = signal(false);
   const wanted = signal(nothingWanted);
@@ -78,11 +77,10 @@ export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts
   /** Those that have been read. */
   const records = signal<ReadonlyMap<string, RunRecord>>(new Map());
   const notes = signal<{ readonly [id: string]: Written | undefined }>({});
-  const done = signal<readonly Done[]>([]);
   const returned = signal<string | null>(null);
   const pictured = signal(0);
   /** In whatever words are in force when it is shown. */
-  const says = signal<(() => string) | null>(null);
+  const says = signal(toldOf(done.value.at(-1)));
   /** Notes that wait to be kept: the way to call that off. */
   const waiting = new Map<string, () => void>();
 
@@ -136,16 +134,15 @@ export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts
     found.value = { ...now, lines };
   }
 
-  function keep(id: string): void {
+  async function keep(id: string): Promise<void> {
     waiting.get(id)?.();
     waiting.delete(id);
     const run = records.value.get(id);
     if (run === undefined) return;
-    store.judge(id, judgementOf(run)).then((written) => {
-      // Something more may have been said meanwhile, which is another matter.
-      if (records.value.get(id) !== run || waiting.has(id)) return;
-      notes.value = { ...notes.value, [id]: written };
-    });
+    const written = await store.judge(id, judgementOf(run));
+    // Something more may have been said meanwhile, which is another matter.
+    if (records.value.get(id) !== run || waiting.has(id)) return;
+    notes.value = { ...notes.value, [id]: written };
   }
 
   function say(id: string, judgement: Judgement): void {
@@ -164,7 +161,7 @@ export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts
 
   async function takeBack(back: Back): Promise<void> {
     // What is typed is kept first, so that it counts as changed.
-    keepNow();
+    await keepNow();
     const came = await back();
     if (came.done) await lookAnew();
     batch(() => {
@@ -175,12 +172,13 @@ export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts
   }
 
   async function lookAnew(): Promise<void> {
+    await keepNow();
     records.value = new Map();
     await Promise.all([lookAgain(), lookBeside()]);
   }
 
-  function keepNow(): void {
-    for (const id of [...waiting.keys()]) keep(id);
+  async function keepNow(): Promise<void> {
+    await Promise.all([...waiting.keys()].map(keep));
   }
 
   return {
@@ -211,14 +209,14 @@ export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts
     },
     judge(id, judgement) {
       say(id, judgement);
-      keep(id);
+      void keep(id);
     },
     type(id, note) {
       say(id, { note });
       waiting.get(id)?.();
       waiting.set(
         id,
-        after(KEEP_AFTER, () => keep(id)),
+        after(KEEP_AFTER, () => void keep(id)),
       );
     },
     async takeOut(id) {
@@ -262,9 +260,13 @@ export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts
       const back =
         last.kind === "run" ? await store.putBack(last.taken) : await pictures.keep(last.picture);
       batch(() => {
-        // A picture that finds no room stays where it can be asked for again.
+        // A picture that finds no room stays where it can be asked for again, and a run with its own.
         if (last.kind === "picture" && back !== "kept") {
           says.value = () => lateWords.value.pictures.noRoom;
+          return;
+        }
+        if (last.kind === "run" && back !== "kept" && last.taken.pictures.length > 0) {
+          says.value = () => lateWords.value.write.notPutBack(titleOf(last.taken.run));
           return;
         }
         done.value = done.value.slice(0, -1);
@@ -281,11 +283,6 @@ export function openWriteUp({ store, pictures, lookBeside, after }: WriteUpPorts
     },
     tell(next) {
       says.value = next;
-    },
-    async held() {
-      const now = found.value;
-      if (now === null) return [];
-      return store.read(now.kind === "found" ? now.onlyHere : now.lines.map(({ id }) => id));
     },
     lookAgain: lookAnew,
     keepNow,

@@ -1,14 +1,17 @@
 // Write up: the runs that were kept, newest first, with room for what came of each. Nothing is decided
 // here: the acts stand in write-up-state.ts, what is said of a run in write-up-model.ts.
+import { signal } from "@preact/signals";
 import type { ComponentType } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { RunRecord } from "../logbook/run-record.ts";
+import type { RunStore } from "../logbook/run-store.ts";
 import { KeptHere } from "./kept-here.tsx";
 import { lateWords } from "./language.ts";
 import { OverTime } from "./over-time.tsx";
 import type { PlaceProps } from "./place.ts";
 import { SideBySide } from "./side-by-side.tsx";
 import type { FilePorts } from "./taking-in.ts";
+import type { Done } from "./write-up-done.ts";
 import { FileTools } from "./write-up-files.tsx";
 import { Filters } from "./write-up-filters.tsx";
 import { Run, type RunPorts } from "./write-up-run.tsx";
@@ -16,14 +19,16 @@ import { openWriteUp, PAGE, type WriteUp, type WriteUpPorts } from "./write-up-s
 import "./curve.css";
 import "./write-up.css";
 
-export interface WriteUpPlacePorts extends WriteUpPorts, FilePorts, RunPorts {
+export interface WriteUpPlacePorts extends Omit<WriteUpPorts, "done">, FilePorts, RunPorts {
+  readonly store: RunStore;
   /** The shelf of bottles, fetched when its fold is opened. */
   readonly Shelf: ComponentType;
 }
 
 export function writeUpWith(ports: WriteUpPlacePorts): ComponentType<PlaceProps> {
+  const done = signal<readonly Done[]>([]);
   return function WriteUpPlace() {
-    const writeUp = useMemo(() => openWriteUp(ports), []);
+    const writeUp = useMemo(() => openWriteUp({ ...ports, done }), []);
     useLayoutEffect(() => keepOnLeaving(writeUp.keepNow), [writeUp]);
     const found = writeUp.found.value;
     if (found === null) return <p role="status">{lateWords.value.write.onItsWay}</p>;
@@ -66,7 +71,7 @@ function ShelfFold({ Shelf }: Pick<WriteUpPlacePorts, "Shelf">) {
 }
 
 /** When the place is left, and when the page is. */
-function keepOnLeaving(keepNow: () => void): () => void {
+function keepOnLeaving(keepNow: () => unknown): () => void {
   const hidden = () => {
     if (document.visibilityState === "hidden") keepNow();
   };

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { vi } from "vitest";
 import { type Base, logbookBase } from "../../src/logbook/base.ts";
 import { everything } from "../../src/logbook/everything.ts";
-import { type Content, readLogbookText, textOfLogbook } from "../../src/logbook/logbook-file.ts";
+import { type Content, fileOfLogbook, readLogbookText } from "../../src/logbook/logbook-file.ts";
 import { keyOfPicture, type Picture } from "../../src/logbook/picture.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { settingsShelf } from "../../src/logbook/settings-shelf.ts";
@@ -86,7 +86,7 @@ export async function inside(base: Base) {
 }
 
 export const fileOf = async (all: ReturnType<typeof everything>) =>
-  textOfLogbook(await all.all([]), savedAt);
+  (await fileOfLogbook((await all.all([])).content, savedAt)).text();
 
 export function contentOf(text: string): Content {
   const read = readLogbookText(text);

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { logbookBase, type OpenBase } from "../../src/logbook/base.ts";
 import { everything } from "../../src/logbook/everything.ts";
-import { readLogbookText, textOfLogbook } from "../../src/logbook/logbook-file.ts";
+import { fileOfLogbook, readLogbookText } from "../../src/logbook/logbook-file.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { runStore } from "../../src/logbook/run-store.ts";
 import { settingsShelf } from "../../src/logbook/settings-shelf.ts";
@@ -77,15 +77,18 @@ describe("everything saved to a file and taken in by an empty browser", () => {
   test("holds the runs that the browser would not keep, in the place of what it kept of them before", async () => {
     const here = await browser({ runs: [firstRun, judgedRun] });
     const held = { ...firstRun, note: "held" } as RunRecord;
-    const { kept } = await here.all.all([held]);
-    expect(kept[0]?.entries.map(({ value }) => value)).toEqual([judgedRun, held]);
+    const { content, isWhole } = await here.all.all([held]);
+    expect(content.kept[0]?.entries.map(({ value }) => value)).toEqual([judgedRun, held]);
+    expect(isWhole).toBe(true);
     vi.stubGlobal("indexedDB", undefined);
     const none = everything(
       logbookBase(),
       settingsShelf(() => storage().port),
     );
-    const text = await textOfLogbook(await none.all([held]), savedAt);
-    expect(JSON.parse(text).runs).toEqual([held]);
+    const all = await none.all([held]);
+    expect(all.isWhole).toBe(false);
+    const file = await fileOfLogbook(all.content, savedAt);
+    expect(JSON.parse(await file.text()).runs).toEqual([held]);
   });
 
   test("leaves out what is of another make, which stays where it is", async () => {

@@ -264,6 +264,38 @@ describe("a browser that keeps nothing", () => {
   });
 });
 
+describe("a base that another page holds for longer than anyone waits", () => {
+  test("does nothing afterwards of what was said not to be done", async () => {
+    const open = logbookBase();
+    const [store, pictures] = [runStore(open, () => now), pictureStore(open)];
+    await store.keep(thursday);
+    await pictures.keep(picture);
+    const base = await open();
+    const shelves = ["runs", "lines", "pictures", "notes"] as const;
+    const held = base.transaction([...shelves], "readwrite");
+    let letGo = false;
+    const holding = (async () => {
+      while (!letGo) await held.objectStore("notes").get("x");
+    })();
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    const acts = [
+      store.takeOut("thursday"),
+      pictures.remove(picture),
+      store.judge("thursday", { note: "thin" }),
+    ];
+    for (let waited = 0; waited < 6; waited += 1) {
+      await vi.advanceTimersByTimeAsync(3000);
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+    vi.useRealTimers();
+    letGo = true;
+    await holding;
+    expect(await Promise.all(acts)).toEqual([null, false, "refused"]);
+    expect(await base.get("runs", "thursday")).toEqual(at(thursday));
+    expect(await pictures.of("thursday")).toHaveLength(1);
+  });
+});
+
 describe("a disk that is full", () => {
   test("is told of, and neither a run nor what was said before is lost", async () => {
     const store = visit();
@@ -273,17 +305,62 @@ describe("a disk that is full", () => {
     expect(await store.judge("thursday", { note: "and more" })).toBe("no room");
     expect(await store.keep({ ...thursday, ended: "done" })).toBe("no room");
     expect(await store.keep(friday)).toBe("no room");
+    // The page that was refused holds them still, and keeps them once there is room.
+    expect(await store.lines()).toMatchObject({ onlyHere: ["thursday", "friday"] });
+    const ended = at({ ...thursday, ended: "done", note: "and more" });
+    expect(store.held()).toEqual([ended, at(friday)]);
     vi.restoreAllMocks();
     expect(await allOf(visit())).toEqual(found(at({ ...thursday, note: "good" })));
-    // The page that was refused holds them still, and keeps them once there is room.
-    const held = await store.lines();
-    expect(held).toMatchObject({ onlyHere: ["thursday", "friday"] });
-    expect(await store.keep({ ...thursday, ended: "done" })).toBe("kept");
-    expect(await store.keep(friday)).toBe("kept");
-    expect((await allOf(visit())).lines.map(({ id, ended }) => [id, ended])).toEqual([
-      ["friday", null],
-      ["thursday", "done"],
-    ]);
+    expect(await allOf(store)).toEqual(found(at(friday), ended));
+    expect(await allOf(visit())).toEqual(found(at(friday), ended));
+    expect(store.held()).toEqual([]);
+  });
+
+  test("takes nothing from what was said before, by a press that it has no room for", async () => {
+    const judged = { note: "good", stars: 4 } as const;
+    await visit().keep(thursday);
+    await visit().judge("thursday", judged);
+    const store = visit();
+    const [later, last] = [
+      { ...thursday, ended: "left" } as const,
+      { ...thursday, ended: "done" } as const,
+    ];
+    fullAfter(0);
+    expect(await store.keep(later)).toBe("no room");
+    expect(store.held()).toEqual([at({ ...later, ...judged })]);
+    vi.restoreAllMocks();
+    // Said by another page meanwhile.
+    await visit().judge("thursday", { stars: 5 });
+    expect(await store.keep(last)).toBe("kept");
+    expect(await allOf(visit())).toEqual(found(at({ ...last, ...judged, stars: 5 })));
+  });
+
+  test("holds what it had no room for to be said, and says it with the next press", async () => {
+    const store = visit();
+    await store.keep(thursday);
+    fullAfter(0);
+    expect(await store.judge("thursday", { note: "thin" })).toBe("no room");
+    expect(await store.judge("thursday", { stars: 2 })).toBe("no room");
+    expect(store.held()).toEqual([at({ ...thursday, note: "thin", stars: 2 })]);
+    vi.restoreAllMocks();
+    await store.keep({ ...thursday, ended: "done" });
+    const kept = at({ ...thursday, ended: "done", note: "thin", stars: 2 });
+    expect(await allOf(visit())).toEqual(found(kept));
+  });
+
+  test("puts no run back without its pictures", async () => {
+    const open = logbookBase();
+    const [store, pictures] = [runStore(open, () => now), pictureStore(open)];
+    await store.keep(thursday);
+    await pictures.keep(picture);
+    const taken = await store.takeOut("thursday");
+    if (taken === null) throw new Error("nothing was taken out");
+    fullAfter(2);
+    expect(await store.putBack(taken)).toBe("no room");
+    vi.restoreAllMocks();
+    expect(await store.lines()).toEqual(found());
+    expect(await store.putBack(taken)).toBe("kept");
+    expect(await pictures.of("thursday")).toHaveLength(1);
   });
 
   test("in the midst of a run and its line keeps neither", async () => {

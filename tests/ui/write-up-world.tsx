@@ -54,12 +54,20 @@ export interface Says {
   /** How many things stay of a file that is taken back; null: the browser would not. */
   readonly stays?: number | null;
   readonly room?: number | null;
+  /** Whether what is kept cannot be read to be saved. */
+  readonly unreadable?: boolean;
+  /** What comes of putting a run back; and the pictures that it was taken out with. */
+  readonly putting?: Written;
+  readonly takenWith?: readonly Picture[];
   readonly file?: File | null;
   readonly dictation?: Dictation | null;
 }
 
 export function writeUpWorld(says: Says = {}) {
   const { ports, pass, saved } = clockAndFiles();
+  async function saveFile(name: string, content: string | Blob): Promise<void> {
+    saved.push({ name, text: typeof content === "string" ? content : await content.text() });
+  }
   const told: string[] = [];
   const again: Worksheet[] = [];
   const lookedBeside: string[] = [];
@@ -82,7 +90,7 @@ export function writeUpWorld(says: Says = {}) {
         kind,
         entries: kind.shelf === "runs" ? runs.map((run) => ({ key: run.id, value: run })) : [],
       }));
-      return { kept, settings: {} };
+      return { content: { kept, settings: {} }, isWhole: says.unreadable !== true };
     },
     look: async () => says.looked ?? null,
     async takeIn(content) {
@@ -115,7 +123,7 @@ export function writeUpWorld(says: Says = {}) {
     saved,
     ports: {
       keeping: { ...keepingThat("kept"), room: async () => says.room ?? null },
-      saveFile: ports.saveFile,
+      saveFile: (name: string, content: string | Blob) => void saveFile(name, content),
       chooseFile: async () => says.file ?? null,
       after: ports.after,
       Shelf: () => <p>the bottles</p>,
@@ -157,6 +165,8 @@ export function writeUpWorld(says: Says = {}) {
         read: async (ids: readonly string[]) =>
           ids.flatMap((id) => runs.find((run) => run.id === id) ?? []),
         keep: async (): Promise<Written> => "kept",
+        held: () =>
+          says.kind === "refused" ? runs : runs.filter(({ id }) => says.onlyHere?.includes(id)),
         async judge(id: string, { note, negatives, stars }: Judgement): Promise<Written> {
           if (negatives !== undefined) told.push(`see ${id} ${negatives.density}`);
           if (stars !== undefined) told.push(`stars ${id} ${stars}`);
@@ -168,10 +178,11 @@ export function writeUpWorld(says: Says = {}) {
           const run = runs.find((it) => it.id === id);
           if (says.removing === false || run === undefined) return null;
           runs = runs.filter((it) => it !== run);
-          return { run, pictures: [] };
+          return { run, pictures: says.takenWith ?? [] };
         },
         async putBack({ run }: TakenOut): Promise<Written> {
           told.push(`keep ${run.id} “${run.note}”`);
+          if (says.putting !== undefined && says.putting !== "kept") return says.putting;
           runs = [...runs, run];
           return "kept";
         },

@@ -2,6 +2,7 @@
 import { effect, signal } from "@preact/signals";
 import { act, cleanup, fireEvent, render, screen, waitFor, within } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
+import type { Written } from "../../src/logbook/run-store.ts";
 import { demos } from "../../src/ui/demo.ts";
 import {
   again as againWords,
@@ -84,7 +85,7 @@ describe("the runs", () => {
     "are drawn with all lines in one go where these were read before (%s)",
     async (linesKnown, drawn) => {
       const seen: (readonly [number, boolean])[] = [];
-      const writeUp = openWriteUp(world({ linesKnown }).ports);
+      const writeUp = openWriteUp({ ...world({ linesKnown }).ports, done: signal([]) });
       effect(() => {
         if (writeUp.shown.value.length > 0)
           seen.push([writeUp.shown.value.length, writeUp.whole.value]);
@@ -133,7 +134,9 @@ describe("the runs", () => {
   test("that were none say what will appear", async () => {
     await shown(world({ runs: [] }));
     expect(screen.getByText(writeWords.empty, { exact: false })).toBeTruthy();
-    expect(screen.queryByRole("button", { name: writeWords.saveAll })).toBeNull();
+    // Bottles, tanks and the room's lists can be saved without a run.
+    expect(screen.getByRole("button", { name: writeWords.saveAll })).toBeTruthy();
+    expect(screen.queryByRole("button", { name: fileWords.table })).toBeNull();
   });
 
   test("that the browser keeps not, or not all, are said to go with the page", async () => {
@@ -163,6 +166,26 @@ describe("the runs", () => {
     await shown(it);
     await press(writeWords.saveAll);
     expect(it.told).toEqual(["all, 2 held"]);
+  });
+
+  test("are not saved in part where what is kept cannot be read, which is told", async () => {
+    const it = world({ unreadable: true });
+    await shown(it);
+    for (const name of [writeWords.saveAll, fileWords.table]) {
+      await press(name);
+      expect(screen.getByText(fileWords.notSaved)).toBeTruthy();
+    }
+    expect(it.saved).toEqual([]);
+  });
+
+  test("that are more than the browser makes a file of are told of", async () => {
+    const it = world();
+    it.ports.saveFile = () => {
+      throw new RangeError("Invalid string length");
+    };
+    await shown(it);
+    await press(writeWords.saveAll);
+    expect(screen.getByText(fileWords.notSaved)).toBeTruthy();
   });
 
   test("can be saved as a table, the newest first", async () => {
@@ -305,6 +328,38 @@ describe("taking a run out", () => {
     expect(it.told.at(-1)).toBe("keep night “thin”");
     expect(titles()).toEqual(["Gullrock Light, Thursday evening", "Night exercise"]);
     expect(document.activeElement?.textContent).toBe("Night exercise");
+    expect(screen.queryByRole("button", { name: writeWords.undo })).toBeNull();
+  });
+
+  test("can still be undone after another place was shown meanwhile", async () => {
+    const it = world();
+    const Place = writeUpWith(it.ports);
+    const place = <Place worksheet={signal(null)} plan={signal(null)} />;
+    render(place);
+    await act(async () => {});
+    await press(/^Take out \(Night exercise/);
+    cleanup();
+    render(place);
+    await act(async () => {});
+    expect(titles()).toEqual(["Gullrock Light, Thursday evening"]);
+    expect(screen.getByText(writeWords.takenOut("Night exercise"))).toBeTruthy();
+    await press(writeWords.undo);
+    expect(titles()).toEqual(["Gullrock Light, Thursday evening", "Night exercise"]);
+  });
+
+  test("that cannot be put back with its pictures is told of, and can be tried again", async () => {
+    const image = new Blob(["an image"]);
+    const size = { width: 2, height: 3 };
+    const picture = { id: "p", run: "night", alt: "", addedAt: 1, changedAt: 1, image, ...size };
+    const says = { putting: "no room" as Written, takenWith: [picture] };
+    await shown(world(says));
+    await press(/^Take out \(Night exercise/);
+    await press(writeWords.undo);
+    expect(screen.getByText(writeWords.notPutBack("Night exercise"))).toBeTruthy();
+    expect(titles()).toEqual(["Gullrock Light, Thursday evening"]);
+    says.putting = "kept";
+    await press(writeWords.undo);
+    expect(titles()).toEqual(["Gullrock Light, Thursday evening", "Night exercise"]);
     expect(screen.queryByRole("button", { name: writeWords.undo })).toBeNull();
   });
 

@@ -105,6 +105,9 @@ export const everything = {
   tableFile: "tankside-durchgaenge.csv",
   choose: "Datei übernehmen",
   hint: "Die Datei enthält Durchgänge, Bilder, Dosen, das Arbeitsblatt und die Einstellungen dieses Geräts. Die eigene Stimme hat eine Datei für sich.",
+  notSaved:
+    "Nicht alles, was hier aufbewahrt ist, ließ sich in eine Datei schreiben; es wurde keine gesichert. Nichts ist geändert.",
+  unreadable: (name: string) => `Dieser Browser konnte „${name}“ nicht lesen. Nichts ist geändert.`,
   foreign: (name: string) =>
     `„${name}“ ist keine Datei mit Durchgängen, die hier gesichert wurde. Es bleibt alles, wie es ist.`,
   newer: (name: string) =>

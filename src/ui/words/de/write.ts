@@ -10,8 +10,8 @@ export const write = {
     "Dieser Browser behält nichts bis zum nächsten Mal. Frühere Durchgänge lassen sich deshalb nicht zeigen, und die unten stehenden gehen verloren, wenn die Seite geschlossen wird. Am besten in eine Datei sichern.",
   onlyHere: (count: number) =>
     count === 1
-      ? "Einen dieser Durchgänge hat der Browser nicht behalten: Er geht verloren, wenn die Seite geschlossen wird. Alles in eine Datei sichern."
-      : `${count} dieser Durchgänge hat der Browser nicht behalten: Sie gehen verloren, wenn die Seite geschlossen wird. Alles in eine Datei sichern.`,
+      ? "Einen dieser Durchgänge, oder was dazu gesagt wurde, hat der Browser nicht behalten: Das geht verloren, wenn die Seite geschlossen wird. Alles in eine Datei sichern."
+      : `${count} dieser Durchgänge, oder was dazu gesagt wurde, hat der Browser nicht behalten: Das geht verloren, wenn die Seite geschlossen wird. Alles in eine Datei sichern.`,
   unread: (count: number) =>
     count === 1
       ? "Ein weiterer Durchgang stammt von einer anderen Fassung des Programms und lässt sich nicht zeigen. Er bleibt, wie er ist."
@@ -55,6 +55,8 @@ export const write = {
   takenOut: (title: string) => `„${title}“ ist gestrichen.`,
   notTakenOut: (title: string) =>
     `„${title}“ ließ sich in diesem Browser nicht streichen und steht noch hier.`,
+  notPutBack: (title: string) =>
+    `„${title}“ ließ sich in diesem Browser nicht mit den Bildern zurücklegen. Solange die Seite offen ist, lässt es sich noch einmal versuchen.`,
   undo: "Rückgängig",
   /** Read on from the words of a button, by those who listen to the page. */
   of: (title: string, begun: string) => ` (${title}, ${begun})`,

@@ -102,6 +102,9 @@ export const everything = {
   tableFile: "tankside-runs.csv",
   choose: "Take in a file",
   hint: "The file holds runs, pictures, tanks, the worksheet and the choices of this device. Your own voice has a file of its own.",
+  notSaved:
+    "Not all that is kept here could be put into a file, so none was made. Nothing is changed.",
+  unreadable: (name: string) => `This browser could not read “${name}”. Nothing is changed.`,
   foreign: (name: string) =>
     `“${name}” is no file of runs that was saved here. Nothing is changed.`,
   newer: (name: string) =>

@@ -10,8 +10,8 @@ export const write = {
     "This browser keeps nothing between visits, so earlier runs cannot be shown, and those below go when the page is closed. Save them to a file.",
   onlyHere: (count: number) =>
     count === 1
-      ? "This browser would not keep one of these runs: it goes when the page is closed. Save all to a file."
-      : `This browser would not keep ${count} of these runs: they go when the page is closed. Save all to a file.`,
+      ? "This browser would not keep one of these runs, or not what was said of it: that goes when the page is closed. Save all to a file."
+      : `This browser would not keep ${count} of these runs, or not what was said of them: that goes when the page is closed. Save all to a file.`,
   unread: (count: number) =>
     count === 1
       ? "One more run was kept by another version, and cannot be shown. It is left as it is."
@@ -51,6 +51,8 @@ export const write = {
   takeOut: "Take out",
   takenOut: (title: string) => `“${title}” is taken out.`,
   notTakenOut: (title: string) => `This browser would not take out “${title}”. It is still here.`,
+  notPutBack: (title: string) =>
+    `This browser would not put “${title}” back with its pictures. It can be tried again for as long as the page is open.`,
   undo: "Undo",
   /** Read on from the words of a button, by those who listen to the page. */
   of: (title: string, begun: string) => ` (${title}, ${begun})`,

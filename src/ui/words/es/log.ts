@@ -102,6 +102,9 @@ export const everything = {
   tableFile: "tankside-sesiones.csv",
   choose: "Incorporar un archivo",
   hint: "El archivo lleva sesiones, fotos, tanques, la hoja de trabajo y los ajustes de este aparato. Tu propia voz tiene un archivo aparte.",
+  notSaved:
+    "No todo lo guardado aquí ha podido pasar a un archivo, así que no se ha guardado ninguno. No ha cambiado nada.",
+  unreadable: (name: string) => `Este navegador no ha podido leer «${name}». No ha cambiado nada.`,
   foreign: (name: string) =>
     `«${name}» no es un archivo de sesiones guardado aquí. No ha cambiado nada.`,
   newer: (name: string) =>

@@ -10,8 +10,8 @@ export const write = {
     "Este navegador no guarda nada de una visita a otra: no se pueden mostrar las sesiones anteriores, y las de abajo se pierden al cerrar la página. Guárdalas en un archivo.",
   onlyHere: (count: number) =>
     count === 1
-      ? "Este navegador no ha guardado una de estas sesiones: se pierde al cerrar la página. Guárdalo todo en un archivo."
-      : `Este navegador no ha guardado ${count} de estas sesiones: se pierden al cerrar la página. Guárdalo todo en un archivo.`,
+      ? "Este navegador no ha guardado una de estas sesiones, o lo que se dijo de ella: se pierde al cerrar la página. Guárdalo todo en un archivo."
+      : `Este navegador no ha guardado ${count} de estas sesiones, o lo que se dijo de ellas: se pierde al cerrar la página. Guárdalo todo en un archivo.`,
   unread: (count: number) =>
     count === 1
       ? "Hay una sesión más, guardada con otra versión, que no se puede mostrar. Se queda como está."
@@ -51,6 +51,8 @@ export const write = {
   takeOut: "Quitar",
   takenOut: (title: string) => `Quitada: «${title}».`,
   notTakenOut: (title: string) => `Este navegador no ha quitado «${title}». Sigue aquí.`,
+  notPutBack: (title: string) =>
+    `Este navegador no ha podido devolver «${title}» con sus imágenes. Se puede volver a intentar mientras la página siga abierta.`,
   undo: "Deshacer",
   /** Read on from the words of a button, by those who listen to the page. */
   of: (title: string, begun: string) => ` (${title}, ${begun})`,

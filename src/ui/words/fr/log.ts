@@ -103,6 +103,9 @@ export const everything = {
   tableFile: "tankside-seances.csv",
   choose: "Reprendre un fichier",
   hint: "Le fichier contient séances, photos, cuves, la fiche et les réglages de cet appareil. Votre propre voix a un fichier à elle.",
+  notSaved:
+    "Tout ce qui est gardé ici n’a pas pu être mis dans un fichier : aucun n’a été enregistré. Rien n’a changé.",
+  unreadable: (name: string) => `Ce navigateur n’a pas pu lire « ${name} ». Rien n’a changé.`,
   foreign: (name: string) =>
     `« ${name} » n’est pas un fichier de séances enregistré ici. Rien n’a changé.`,
   newer: (name: string) =>

@@ -10,8 +10,8 @@ export const write = {
     "Ce navigateur ne garde rien d’une visite à l’autre : les séances passées ne peuvent pas être montrées, et celles d’en dessous s’en vont quand on ferme la page. Enregistrez-les dans un fichier.",
   onlyHere: (count: number) =>
     count < 2
-      ? "Ce navigateur n’a pas gardé l’une de ces séances : elle s’en va quand on ferme la page. Enregistrez tout dans un fichier."
-      : `Ce navigateur n’a pas gardé ${count} de ces séances : elles s’en vont quand on ferme la page. Enregistrez tout dans un fichier.`,
+      ? "Ce navigateur n’a pas gardé l’une de ces séances, ou ce qui en a été dit : cela s’en va quand on ferme la page. Enregistrez tout dans un fichier."
+      : `Ce navigateur n’a pas gardé ${count} de ces séances, ou ce qui en a été dit : cela s’en va quand on ferme la page. Enregistrez tout dans un fichier.`,
   unread: (count: number) =>
     count < 2
       ? "Une autre séance a été gardée par une autre version et ne peut pas être montrée. Elle reste telle quelle."
@@ -53,6 +53,8 @@ export const write = {
   takenOut: (title: string) => `La séance « ${title} » est retirée.`,
   notTakenOut: (title: string) =>
     `Ce navigateur n’a pas pu retirer la séance « ${title} ». Elle est encore ici.`,
+  notPutBack: (title: string) =>
+    `Ce navigateur n’a pas pu remettre la séance « ${title} » avec ses images. On peut réessayer tant que la page reste ouverte.`,
   undo: "Annuler",
   of: (title: string, begun: string) => ` (${title}, ${begun})`,
 };

@@ -101,6 +101,10 @@ export const everything = {
   tableFile: "tankside-sviluppi.csv",
   choose: "Prendi da un file",
   hint: "Il file contiene sviluppi, foto, tank, la scheda e le scelte di questo dispositivo. La tua voce ha un file suo.",
+  notSaved:
+    "Non tutto ciò che è conservato qui si è potuto mettere in un file: non ne è stato salvato nessuno. Non è cambiato niente.",
+  unreadable: (name: string) =>
+    `Questo browser non è riuscito a leggere «${name}». Non è cambiato niente.`,
   foreign: (name: string) =>
     `«${name}» non è un file di sviluppi salvato qui. Non è cambiato niente.`,
   newer: (name: string) =>

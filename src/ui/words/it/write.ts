@@ -10,8 +10,8 @@ export const write = {
     "Questo browser non conserva niente da una visita all’altra: gli sviluppi di prima non si possono mostrare, e quelli qui sotto si perdono quando chiudi la pagina. Salvali in un file.",
   onlyHere: (count: number) =>
     count === 1
-      ? "Questo browser non ha conservato uno di questi sviluppi: si perde quando chiudi la pagina. Salva tutto in un file."
-      : `Questo browser non ha conservato ${count} di questi sviluppi: si perdono quando chiudi la pagina. Salva tutto in un file.`,
+      ? "Questo browser non ha conservato uno di questi sviluppi, o quel che ne è stato detto: si perde quando chiudi la pagina. Salva tutto in un file."
+      : `Questo browser non ha conservato ${count} di questi sviluppi, o quel che ne è stato detto: si perde quando chiudi la pagina. Salva tutto in un file.`,
   unread: (count: number) =>
     count === 1
       ? "Un altro sviluppo è stato conservato da un’altra versione, e non si può mostrare. Resta com’è."
@@ -52,6 +52,8 @@ export const write = {
   takenOut: (title: string) => `«${title}»: tolto.`,
   notTakenOut: (title: string) =>
     `Questo browser non è riuscito a togliere «${title}». È ancora qui.`,
+  notPutBack: (title: string) =>
+    `Questo browser non è riuscito a rimettere «${title}» con le sue immagini. Puoi riprovare finché la pagina resta aperta.`,
   undo: "Annulla",
   /** Read on from the words of a button, by those who listen to the page. */
   of: (title: string, begun: string) => ` (${title}, ${begun})`,

@@ -104,6 +104,9 @@ export const everything = {
   tableFile: "tankside-sessies.csv",
   choose: "Bestand overnemen",
   hint: "In het bestand staan sessies, foto’s, tanks, de werkkaart en de keuzes van dit apparaat. Je eigen stem heeft een bestand apart.",
+  notSaved:
+    "Niet alles wat hier bewaard is, kon in een bestand; er is er geen opgeslagen. Er is niets veranderd.",
+  unreadable: (name: string) => `Deze browser kon “${name}” niet lezen. Er is niets veranderd.`,
   foreign: (name: string) =>
     `“${name}” is geen bestand met sessies dat hier is opgeslagen. Er is niets veranderd.`,
   newer: (name: string) =>

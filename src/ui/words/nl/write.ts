@@ -10,8 +10,8 @@ export const write = {
     "Deze browser bewaart niets tot de volgende keer. Eerdere sessies zijn dus niet te zien, en wat hieronder staat verdwijnt als je de pagina sluit. Sla alles op in een bestand.",
   onlyHere: (count: number) =>
     count === 1
-      ? "Eén van deze sessies kon deze browser niet bewaren: die verdwijnt als je de pagina sluit. Sla alles op in een bestand."
-      : `${count} van deze sessies kon deze browser niet bewaren: die verdwijnen als je de pagina sluit. Sla alles op in een bestand.`,
+      ? "Eén van deze sessies, of wat ervan gezegd is, kon deze browser niet bewaren: dat verdwijnt als je de pagina sluit. Sla alles op in een bestand."
+      : `${count} van deze sessies, of wat ervan gezegd is, kon deze browser niet bewaren: dat verdwijnt als je de pagina sluit. Sla alles op in een bestand.`,
   unread: (count: number) =>
     count === 1
       ? "Nog één sessie is bewaard door een andere versie van het programma en is hier niet te zien. Er verandert niets aan."
@@ -54,6 +54,8 @@ export const write = {
   takenOut: (title: string) => `“${title}” is weggehaald.`,
   notTakenOut: (title: string) =>
     `Deze browser kon “${title}” niet weghalen. De sessie staat er nog.`,
+  notPutBack: (title: string) =>
+    `Deze browser kon “${title}” niet met de foto’s terugzetten. Het kan opnieuw zolang de pagina open is.`,
   undo: "Ongedaan maken",
   /** Read on from the words of a button, by those who listen to the page. */
   of: (title: string, begun: string) => ` (${title}, ${begun})`,

@@ -102,6 +102,9 @@ export const everything = {
   tableFile: "tankside-sessoes.csv",
   choose: "Trazer um ficheiro",
   hint: "O ficheiro leva sessões, fotografias, tanques, a folha e as escolhas deste aparelho. A sua própria voz tem um ficheiro à parte.",
+  notSaved:
+    "Nem tudo o que está guardado aqui coube num ficheiro, por isso nenhum foi guardado. Nada mudou.",
+  unreadable: (name: string) => `Este navegador não conseguiu ler «${name}». Nada mudou.`,
   foreign: (name: string) => `«${name}» não é um ficheiro de sessões guardado aqui. Nada mudou.`,
   newer: (name: string) =>
     `«${name}» foi guardado por uma versão mais nova, que sabe mais. Nada mudou.`,

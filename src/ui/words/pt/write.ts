@@ -10,8 +10,8 @@ export const write = {
     "Este navegador não guarda nada de uma visita para a outra: as sessões antigas não se podem mostrar, e as de baixo perdem-se ao fechar a página. Guarde-as num ficheiro.",
   onlyHere: (count: number) =>
     count === 1
-      ? "Este navegador não guardou uma destas sessões: perde-se ao fechar a página. Guarde tudo num ficheiro."
-      : `Este navegador não guardou ${count} destas sessões: perdem-se ao fechar a página. Guarde tudo num ficheiro.`,
+      ? "Este navegador não guardou uma destas sessões, ou o que dela se disse: perde-se ao fechar a página. Guarde tudo num ficheiro."
+      : `Este navegador não guardou ${count} destas sessões, ou o que delas se disse: perde-se ao fechar a página. Guarde tudo num ficheiro.`,
   unread: (count: number) =>
     count === 1
       ? "Há mais uma sessão, guardada por outra versão, que não se pode mostrar. Fica como está."
@@ -49,6 +49,8 @@ export const write = {
   takeOut: "Retirar",
   takenOut: (title: string) => `Retirou-se «${title}».`,
   notTakenOut: (title: string) => `Este navegador não retirou «${title}». Continua aqui.`,
+  notPutBack: (title: string) =>
+    `Este navegador não conseguiu repor «${title}» com as suas imagens. Pode tentar de novo enquanto a página estiver aberta.`,
   undo: "Anular",
   of: (title: string, begun: string) => ` (${title}, ${begun})`,
 };
