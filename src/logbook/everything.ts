@@ -1,6 +1,7 @@
 // All that is kept as one content, and a file's content taken in: looked at first, then by one transaction, so that
 // whatever ends it, all of it is there or none. What was taken in can be taken back the same way.
 import { type Base, inOne, type OpenBase, type Refusal, refusalOf, type Shelf } from "./base.ts";
+import { keptIn, shelves, withHeld } from "./kept-in.ts";
 import { type Entry, type Kind, kinds } from "./kinds.ts";
 import { changeLines } from "./line-blocks.ts";
 import type { Content } from "./logbook-file.ts";
@@ -55,8 +56,6 @@ export interface Everything {
   /** What a page that died between the base and the settings left to be done. Never rejects. */
   finish(): Promise<void>;
 }
-
-const shelves: readonly Shelf[] = kinds.map(({ shelf }) => shelf);
 
 type Act = "adds" | "replaces" | "skips";
 
@@ -147,17 +146,6 @@ export function everything(open: OpenBase, settings: SettingsShelf): Everything 
   };
 }
 
-async function keptIn(open: OpenBase): Promise<Content["kept"]> {
-  const reading = (await open()).transaction(shelves);
-  return Promise.all(
-    kinds.map(async (kind) => {
-      const shelf = reading.objectStore(kind.shelf);
-      const [keys, values] = await Promise.all([shelf.getAllKeys(), shelf.getAll()]);
-      return { kind, entries: keys.map((key, i) => ({ key, value: values[i] as unknown })) };
-    }),
-  );
-}
-
 /** Looked at once more in the very transaction: what has changed meanwhile counts. */
 function writtenInto(base: Base, content: Content) {
   return inOne(base, [...shelves, "lines", "notes"], async (writing) => {
@@ -186,20 +174,4 @@ function writtenInto(base: Base, content: Content) {
     await changeLines(writing, lines);
     return { counts, changed, settingsLeft };
   });
-}
-
-/** Runs that go with the page, in the place of what was kept of them before. */
-function withHeld(
-  { kind, entries }: Content["kept"][number],
-  held: readonly RunRecord[],
-): Content["kept"][number] {
-  if (kind.shelf !== "runs" || held.length === 0) return { kind, entries };
-  const here = new Map(held.map((run) => [run.id, run]));
-  return {
-    kind,
-    entries: [
-      ...entries.filter(({ key }) => !here.has(key)),
-      ...held.map((run) => ({ key: run.id, value: run })),
-    ],
-  };
 }
