@@ -1,6 +1,6 @@
 // All that is kept as one content, and a file's content taken in: looked at first, then by one transaction, so that
 // whatever ends it, all of it is there or none. What was taken in can be taken back the same way.
-import { type Base, inOne, type OpenBase, type Refusal, refusalOf, type Shelf } from "./base.ts";
+import { type Base, inOne, type OpenBase, type Refusal, refusalOf } from "./base.ts";
 import { keptIn, shelves, withHeld } from "./kept-in.ts";
 import { type Entry, type Kind, kinds } from "./kinds.ts";
 import { changeLines } from "./line-blocks.ts";
