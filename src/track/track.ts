@@ -5,7 +5,7 @@ import type { Lengths } from "../timeline/lengths.ts";
 import type { Cue, Section, Timeline } from "../timeline/score.ts";
 import { waitsFrom } from "../timeline/waiting.ts";
 import { layOut, type SectionStart } from "./layout.ts";
-import { waitCues } from "./waits.ts";
+import { SHORTEST_STAY, waitCues } from "./waits.ts";
 
 /** Where a press would be the track goes on after the wait; or the wait is marked, to be played over and over. */
 export const waitKinds = ["pass", "stay"] as const;
@@ -71,7 +71,7 @@ export function trackOf(spoken: Spoken, { gap, waits }: TrackWish): Track {
     cues.push(...section.cues.map((cue) => placed(cue, start, section)));
     const waiting = next - over;
     cues.push(...waitCues(waiting, waits, spoken).map((cue) => placed(cue, over, null)));
-    const loops = waits === "stay" && waiting > 0;
+    const loops = waits === "stay" && waiting >= SHORTEST_STAY;
     chapters.push({ title: section.title, at: start, until: loops ? over : next, loops: false });
     if (loops) chapters.push({ title: script.write("waiting"), at: over, until: next, loops });
   }

@@ -181,9 +181,39 @@ describe("A wait", () => {
     }
   });
 
-  test("says nothing where it is played over and over, nor where tones alone are wanted", () => {
-    expect(waits(100, "stay").some(({ cue }) => cue.channel === "voice")).toBe(false);
-    expect(waits(100, "pass", false).some(({ cue }) => cue.channel === "voice")).toBe(false);
+  test("that is played over and over is told in each pass: in words, or by a tone where they would come again too soon", () => {
+    for (const gap of [2.1, 20, 29, 31, 100]) {
+      const track = trackOf(
+        { timeline, script: english, lengths, speaks: true },
+        { gap, waits: "stay" },
+      );
+      const loops = track.chapters.filter((chapter) => chapter.loops);
+      expect(loops).toHaveLength(between);
+      for (const { at, until } of loops) {
+        const inside = track.cues.filter((cue) => cue.at >= at && cue.until <= until);
+        expect(inside.length).toBeGreaterThan(0);
+        expect(inside[0]?.cue.says).toBe(gap < 30 ? undefined : "Waiting for your press.");
+        // From the last sound of one pass to the first of the next.
+        const first = (inside[0]?.at ?? Number.NaN) - at;
+        expect(until - (inside.at(-1)?.until ?? Number.NaN) + first).toBeLessThanOrEqual(31);
+      }
+    }
+  });
+
+  test("that is hardly one is not played over and over", () => {
+    for (const gap of [0, 0.001, 1]) {
+      const track = trackOf(
+        { timeline, script: english, lengths, speaks: true },
+        { gap, waits: "stay" },
+      );
+      expect(track.chapters.some(({ loops }) => loops)).toBe(false);
+      expect(track.cues.some(({ section }) => section === null)).toBe(false);
+    }
+  });
+
+  test("says nothing where tones alone are wanted", () => {
+    for (const kind of ["pass", "stay"] as const)
+      expect(waits(100, kind, false).some(({ cue }) => cue.channel === "voice")).toBe(false);
   });
 
   test("keeps half a second from the words around it", () => {
