@@ -15,6 +15,7 @@ import type { TakeProps } from "./take-along.tsx";
 import "./lights-out.css";
 import "./score.css";
 import "./walk-through.css";
+import { AcceptStops } from "./accept-stops.tsx";
 import { lateWords } from "./language.ts";
 
 type Compiled =
@@ -55,7 +56,7 @@ export function walkThroughWith(ports: WalkThroughPorts): ComponentType<PlacePro
       <>
         <Compiling {...given} print={print} sounds={sounds} />
         {session === null && TakeAlong && (
-          <TakeFold TakeAlong={TakeAlong} worksheet={given.worksheet} />
+          <TakeFold TakeAlong={TakeAlong} worksheet={given.worksheet} plan={given.plan} />
         )}
         {session === null && <Rehearse {...given} last={last} hasEnded={hasEnded} />}
         {session?.rehearsal !== undefined && (
@@ -66,17 +67,33 @@ export function walkThroughWith(ports: WalkThroughPorts): ComponentType<PlacePro
   };
 }
 
-/** Begun as soon as someone seems to want it; from then on it stays, with what was typed and what is held ready. */
-function TakeFold({ TakeAlong, worksheet }: TakeProps & { TakeAlong: ComponentType<TakeProps> }) {
+interface TakeFoldProps extends TakeProps {
+  readonly TakeAlong: ComponentType<TakeProps>;
+  readonly plan: Plan;
+}
+
+/**
+ * Begun as soon as someone seems to want it; from then on it stays, with what was typed and what is held ready. What must
+ * not be run as it is goes along no more than it is run: not before that has been read.
+ */
+function TakeFold({ TakeAlong, worksheet, plan }: TakeFoldProps) {
   const [wanted, setWanted] = useState(false);
+  const [accepted, setAccepted] = useState("");
   const want = () => setWanted(true);
+  const stops = plan.warnings.filter(({ severity }) => severity === "stop");
+  const asked = stops.map(({ text }) => text).join("\n");
   return (
     <details class="take-fold" onToggle={want}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: a summary is a control by itself */}
       <summary onPointerEnter={want} onFocus={want}>
         {lateWords.value.take.title}
       </summary>
-      {wanted && <TakeAlong worksheet={worksheet} />}
+      <AcceptStops
+        stops={stops}
+        accepted={accepted === asked}
+        accept={(does) => setAccepted(does ? asked : "")}
+      />
+      {wanted && accepted === asked && <TakeAlong worksheet={worksheet} />}
     </details>
   );
 }

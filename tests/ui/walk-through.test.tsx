@@ -420,4 +420,30 @@ describe("the fold to take a session along", () => {
     }
     expect(typed()?.value).toBe("15");
   });
+
+  test("holds nothing of a session that must not be run as it is, before that has been read", async () => {
+    const Walk = walkThroughWith({
+      ...walkThroughPorts(world().runs),
+      TakeAlong: () => <b>all</b>,
+    });
+    const short = changed(demos.gullrock, { developer: { stockPerFilm: { ml: 900 } } });
+    const shorter = changed(demos.gullrock, { developer: { stockPerFilm: { ml: 950 } } });
+    const plan = signal(planOf(short));
+    render(<Walk worksheet={signal(short)} plan={plan} />);
+    await act(async () => {});
+    const fold = within(screen.getByText(take.title).closest("details") as HTMLDetailsElement);
+    await act(async () => void fireEvent.focus(screen.getByText(take.title)));
+    expect(fold.queryByText("all")).toBeNull();
+    expect(fold.getByText("would be used up", { exact: false })).toBeTruthy();
+    const accept = () => act(async () => void fireEvent.click(fold.getByRole("checkbox")));
+    await accept();
+    expect(fold.getByText("all")).toBeTruthy();
+    // What is to be read now is something else.
+    await act(async () => {
+      plan.value = planOf(shorter);
+    });
+    expect(fold.queryByText("all")).toBeNull();
+    await accept();
+    expect(fold.getByText("all")).toBeTruthy();
+  });
 });
