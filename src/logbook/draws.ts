@@ -1,5 +1,6 @@
 // A run's record in, what it drew on the shelf's bottles out: which films went through which, and what did not
-// come back. Alone, because it is asked again whenever the shelf is opened, and each time with the same answer.
+// come back. Alone, because it is asked again whenever the shelf is opened: what is written down already is left out
+// by whoever asks.
 import { dilutionOf } from "../plan/planned-baths.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { afterwardsOf } from "../process/process.ts";

@@ -93,14 +93,13 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
 
   async function drawOn(some: readonly RunRecord[]): Promise<void> {
     let wrote = false;
+    // By whichever bottle: its name may be another's by now, and what a run drew on it drew once.
+    const drawn = new Set(bottles.value.flatMap(({ entries }) => entries.map(sameness)));
     for (const run of some) {
       const on = dayOf(run.begunAt);
       for (const { bottle, act } of drawsOf(run, bottles.value, on)) {
         const entry = entryOf(act, on);
-        const has = bottles.value
-          .find(({ id }) => id === bottle)
-          ?.entries.some((it) => sameness(it) === sameness(entry));
-        if (!has) wrote = (await store.add(bottle, [entry])) || wrote;
+        if (!drawn.has(sameness(entry))) wrote = (await store.add(bottle, [entry])) || wrote;
       }
     }
     if (wrote) await look();

@@ -183,6 +183,17 @@ describe("a run that ended", () => {
     expect(films(kept())).toEqual([2]);
   });
 
+  test("ages no second bottle that was given the name on the same day", async () => {
+    const { shelf, kept } = shelfByHand({ bottles: [bottleOf(fixerB)] });
+    await shelf.draw(record);
+    await shelf.act("Fixer-B", { kind: "poured-away" }, "2026-05-14");
+    await shelf.mix({ ...fixerB, mixedOn: "2026-05-14" });
+    const next = shelfByHand({ bottles: kept(), runs: [record] });
+    await settled();
+    await next.shelf.draw(record);
+    expect(films(next.kept())).toEqual([2, 0]);
+  });
+
   test("and was taken back stays so", async () => {
     const { shelf, kept } = shelfByHand({ bottles: [bottleOf(fixerB)] });
     await shelf.draw(record);
