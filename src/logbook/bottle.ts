@@ -115,7 +115,7 @@ function isAct(act: Act): boolean {
       );
     case "taken":
     case "added":
-      return isVolume(act.volume);
+      return isPoured(act.volume);
     case "tested":
       return isAbove0(act.seconds) && isText(act.film);
     case "opened":
@@ -160,6 +160,11 @@ function isOptional(it: unknown, isOne: (it: unknown) => boolean): boolean {
 
 function isVolume(it: unknown): boolean {
   return isObject(it) && isAbove0(it.ml ?? it.flOz);
+}
+
+/** Earlier versions wrote down 0 too, and lost the bottle from sight by it: it is to be seen again. */
+function isPoured(it: unknown): boolean {
+  return isVolume(it) || (isObject(it) && (it.ml ?? it.flOz) === 0);
 }
 
 function isKeeps(it: unknown): boolean {
