@@ -160,14 +160,18 @@ export function refusalOf(state: BottleState, act: Act, on: Day): Refusal | null
   return act.kind === "opened" && state.openedOn !== null ? "opened-already" : null;
 }
 
-/** The fresh test, made before any film went through, and the last one of the same film; null where there is none. */
+/**
+ * The last test that can be held against a fresh one of its own film, made before any film went through. Null where there
+ * is none, or where film has gone through since: then it no longer speaks of what is in the bottle.
+ */
 export function comparable({ tests }: BottleState): {
   readonly last: number;
   readonly fresh: number;
 } | null {
-  const fresh = tests[0];
-  if (fresh === undefined || fresh.films > 0) return null;
-  const name = (film: string) => film.trim().toLowerCase();
-  const last = tests.findLast(({ film }) => name(film) === name(fresh.film)) ?? fresh;
-  return { last: last.seconds, fresh: fresh.seconds };
+  const name = ({ film }: Test) => film.trim().toLowerCase();
+  const freshOf = (test: Test) => tests.find((it) => it.films === 0 && name(it) === name(test));
+  const now = tests.filter(({ films }) => films === tests.at(-1)?.films);
+  const last = now.findLast((test) => freshOf(test) !== undefined);
+  const fresh = last && freshOf(last);
+  return last && fresh ? { last: last.seconds, fresh: fresh.seconds } : null;
 }

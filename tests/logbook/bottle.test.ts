@@ -158,6 +158,16 @@ describe("how a bottle stands", () => {
     expect(comparable(stateOf(fresh))).toEqual({ last: 25, fresh: 25 });
     const later = withActs(fresh, [rolls(8), test(52, "gullrock 125 "), test(70, "Foghorn 400")]);
     expect(comparable(stateOf(later))).toEqual({ last: 52, fresh: 25 });
+    // Of two films that were tested fresh, against that of the last test.
+    const both = withActs(fresh, [test(40, "Foghorn 400"), rolls(8), test(90, "Foghorn 400")]);
+    expect(comparable(stateOf(both))).toEqual({ last: 90, fresh: 40 });
+    // What the one film says fresh is no longer true of a bath that 8 films have gone through.
+    const other = withActs(fresh, [rolls(8), test(90, "Foghorn 400")]);
+    expect(comparable(stateOf(other))).toBeNull();
+    expect(comparable(stateOf(withActs(other, [test(52, "Gullrock 125")])))).toEqual({
+      last: 52,
+      fresh: 25,
+    });
     // The first test was made when films had gone through it: nobody knows what it was fresh.
     const unknown = withActs(bottleOf(fixerB), [rolls(1), test(30, "Gullrock 125")]);
     expect(comparable(stateOf(unknown))).toBeNull();

@@ -95,6 +95,16 @@ describe("a bath of Work out", () => {
     expect(workOut.worksheet.value).toEqual(demos.gullrock);
   });
 
+  test("is given the last clearing time of a fixer, and no fresh one where that was another film’s", async () => {
+    const other: Act = { kind: "tested", seconds: 90, film: "Foghorn 400" };
+    const { workOut } = await shown(
+      "fixer",
+      withActs(bottleOf(fixerB), tested(30), rolls(8), other),
+    );
+    await choose("Fixer B");
+    expect(workOut.worksheet.value?.baths?.fixer?.clearing).toEqual({ time: "1:30" });
+  });
+
   test("takes from a working developer its strength and its films, and the time they add", async () => {
     const { workOut } = await shown("developer", withActs(bottleOf(mq), rolls(4)));
     const before = workOut.plan.value?.developmentSeconds ?? 0;
