@@ -168,10 +168,11 @@ function isPoured(it: unknown): boolean {
 }
 
 function isKeeps(it: unknown): boolean {
-  return isObject(it) && keepings.every((of) => isOptional(it[of], isSpan));
+  return isObject(it) && keepings.every((of) => isOptional(it[of], isKept));
 }
 
-function isSpan(it: unknown): it is Span {
+/** Also one that is longer than can be written down by now: it is counted as the longest, and its bottle stays. */
+function isKept(it: unknown): it is Span {
   return isObject(it) && isAbove0(it.count) && spanUnits.some((unit) => unit === it.unit);
 }
 

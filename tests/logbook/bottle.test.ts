@@ -131,6 +131,13 @@ describe("how a bottle stands", () => {
     expect(stateOf(topped).due).toEqual({ on: "2026-05-01", by: "full", since: "2026-04-01" });
   });
 
+  test("one that an earlier version kept with a billion months stands, and is due in a hundred years", () => {
+    const keeps = { full: { count: 1e9, unit: "months" } } as const;
+    const bottle = bottleOf({ ...fixerB, keeps });
+    expect(isBottle(bottle)).toBe(true);
+    expect(stateOf(bottle).due?.on).toBe("2126-04-01");
+  });
+
   test("what was done earlier counts earlier, whenever it was written down", () => {
     const tested: Act = { kind: "tested", seconds: 25, film: "Gullrock 125" };
     const late = withActs(
