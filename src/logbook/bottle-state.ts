@@ -78,10 +78,11 @@ export function stateOf(bottle: Bottle): BottleState {
   const sizes = new Map<string, number>();
   const tests: Test[] = [];
 
-  function through(some: readonly FilmsOfSize[]): void {
+  function through(some: readonly FilmsOfSize[], cameBack: boolean): void {
     for (const { size, count } of some) sizes.set(size, (sizes.get(size) ?? 0) + count);
     films += nominalFilms(some);
-    served += nominalFilms(some);
+    // What did not come back took along what the films had left in it.
+    if (cameBack) served += nominalFilms(some);
   }
   function pour(ml: number): void {
     const rest = Math.max(left - ml, 0);
@@ -91,11 +92,11 @@ export function stateOf(bottle: Bottle): BottleState {
   for (const it of entries) {
     switch (it.kind) {
       case "films":
-        through(it.films);
+        through(it.films, true);
         break;
       case "drawn":
-        through(it.films);
         if (it.takes) pour(toMillilitres(it.takes));
+        through(it.films, it.takes === undefined);
         break;
       case "taken":
         pour(toMillilitres(it.volume));

@@ -116,6 +116,22 @@ describe("how a bottle stands", () => {
     expect(stateOf(topped)).toMatchObject({ left: 1000, served: 5, serves: 20 });
   });
 
+  test("films in a bath that went to waste count as through it, and not to what is left", () => {
+    const run: Act = {
+      kind: "drawn",
+      run: "r",
+      bath: "fixer",
+      films: [{ size: "135-36", count: 2 }],
+      takes: { ml: 500 },
+    };
+    const fresh = withActs(bottleOf(fixerB), [run]);
+    expect(stateOf(fresh)).toMatchObject({ left: 500, films: 2, served: 0, serves: 10 });
+    expect(stateOf(fresh).bySize).toEqual([{ size: "135-36", count: 2 }]);
+    // What was poured into the tank took its part of the films before along.
+    const used = withActs(bottleOf(fixerB), [rolls(10), run]);
+    expect(stateOf(used)).toMatchObject({ left: 500, films: 12, served: 5 });
+  });
+
   test("it is half full from the day that it came to be so, and not once it is topped up", () => {
     const contents = {
       ...fixerB,
