@@ -27,6 +27,8 @@ export interface BottleState {
   /** How many what is left serves in all; null where nobody said. */
   readonly serves: number | null;
   readonly openedOn: Day | null;
+  /** Whether somebody said so; if not, it may have been earlier than anyone poured from it. */
+  readonly saidOpened: boolean;
   readonly due: Due | null;
   readonly tests: readonly Test[];
   readonly stands: "on the shelf" | "set aside" | "poured away";
@@ -59,6 +61,9 @@ function standing(bottle: Bottle): readonly Entry[] {
   return mixed === undefined ? hold : [mixed, ...hold];
 }
 
+/** What cannot be done with a bottle that stays stoppered: it is open from then on, whether or not anyone said so. */
+const pours: ReadonlySet<Entry["kind"]> = new Set(["opened", "films", "drawn", "taken"]);
+
 export function stateOf(bottle: Bottle): BottleState {
   const entries = standing(bottle);
   const contents = entries.reduce<Contents | null>(
@@ -71,6 +76,7 @@ export function stateOf(bottle: Bottle): BottleState {
   let films = 0;
   let served = 0;
   let openedOn: Day | null = null;
+  let saidOpened = false;
   let half: Day | null = null;
   let pouredOn: Day | null = null;
   let stands: BottleState["stands"] = "on the shelf";
@@ -90,6 +96,8 @@ export function stateOf(bottle: Bottle): BottleState {
     left = rest;
   }
   for (const it of entries) {
+    if (pours.has(it.kind)) openedOn ??= it.on;
+    if (it.kind === "opened") saidOpened = true;
     switch (it.kind) {
       case "films":
         through(it.films, true);
@@ -106,9 +114,6 @@ export function stateOf(bottle: Bottle): BottleState {
         break;
       case "tested":
         tests.push({ on: it.on, seconds: it.seconds, film: it.film, films });
-        break;
-      case "opened":
-        openedOn ??= it.on;
         break;
       case "set-aside":
         stands = "set aside";
@@ -140,6 +145,7 @@ export function stateOf(bottle: Bottle): BottleState {
     served,
     serves: filmsPerLitre === undefined ? null : (left / 1000) * filmsPerLitre,
     openedOn,
+    saidOpened,
     due: dueOf(keeps, { full: mixedOn, half, opened: openedOn }),
     tests,
     stands,
@@ -158,7 +164,8 @@ export function refusalOf(state: BottleState, act: Act, on: Day): Refusal | null
   if (on < state.contents.mixedOn) return "before-mixed";
   if (act.kind === "taken" && toMillilitres(act.volume) > state.left + 0.01)
     return "more-than-left";
-  return act.kind === "opened" && state.openedOn !== null ? "opened-already" : null;
+  if (act.kind !== "opened" || state.openedOn === null) return null;
+  return state.saidOpened || on >= state.openedOn ? "opened-already" : null;
 }
 
 /**

@@ -132,6 +132,23 @@ describe("how a bottle stands", () => {
     expect(stateOf(used)).toMatchObject({ left: 500, films: 12, served: 5 });
   });
 
+  test("is open from the day that something was first poured from it, and due from then", () => {
+    const run: Act = { kind: "drawn", run: "r", bath: "fixer", films: [] };
+    for (const act of [rolls(1), run, { kind: "taken", volume: { ml: 5 } } as const]) {
+      const poured = withActs(bottleOf(fixerB), [act], "2026-04-10");
+      expect(stateOf(poured), act.kind).toMatchObject({
+        openedOn: "2026-04-10",
+        due: { on: "2026-06-10", by: "opened", since: "2026-04-10" },
+      });
+      const before = withActs(poured, [{ kind: "opened" }], "2026-04-03");
+      expect(stateOf(before).openedOn).toBe("2026-04-03");
+      const after = withActs(poured, [{ kind: "opened" }], "2026-04-20");
+      expect(stateOf(after).openedOn).toBe("2026-04-10");
+    }
+    const kept = withActs(bottleOf(fixerB), [{ kind: "tested", seconds: 25, film: "" }]);
+    expect(stateOf(kept).openedOn).toBeNull();
+  });
+
   test("it is half full from the day that it came to be so, and not once it is topped up", () => {
     const contents = {
       ...fixerB,
@@ -204,6 +221,10 @@ describe("how a bottle stands", () => {
     expect(refusalOf(state, rolls(1), "2026-03-31")).toBe("before-mixed");
     const opened = stateOf(withActs(bottleOf(fixerB), [{ kind: "opened" }]));
     expect(refusalOf(opened, { kind: "opened" }, "2026-05-02")).toBe("opened-already");
+    // Who poured from it opened it then at the latest: earlier can still be said.
+    const poured = stateOf(withActs(bottleOf(fixerB), [rolls(1)]));
+    expect(refusalOf(poured, { kind: "opened" }, "2026-05-01")).toBe("opened-already");
+    expect(refusalOf(poured, { kind: "opened" }, "2026-04-30")).toBeNull();
     const away = stateOf(withActs(bottleOf(fixerB), [{ kind: "poured-away" }]));
     expect(refusalOf(away, rolls(1), "2026-05-02")).toBe("poured-away");
     expect(refusalOf(away, { kind: "removed" }, "2026-05-02")).toBeNull();
