@@ -3,7 +3,7 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { Act, Bottle, Contents, Entry } from "../logbook/bottle.ts";
 import { type BottleState, type Refusal, refusalOf, stateOf } from "../logbook/bottle-state.ts";
-import { type BottleStore, sameness } from "../logbook/bottle-store.ts";
+import { type BottleStore, sameness, withEntries } from "../logbook/bottle-store.ts";
 import { bottledBaths, drawsOf } from "../logbook/draws.ts";
 import type { RunRecord } from "../logbook/run-record.ts";
 import { type Day, dayAfter } from "../trade/keeping.ts";
@@ -32,8 +32,8 @@ export interface Shelf {
   today(): Day;
   mix(contents: Contents): Promise<ShelfRefusal | null>;
   act(bottle: string, act: Act, on: Day, by?: string): Promise<ShelfRefusal | null>;
-  undo(bottle: string, entry: string): Promise<void>;
-  redo(bottle: string, entry: string): Promise<void>;
+  undo(bottle: string, entry: string): Promise<ShelfRefusal | null>;
+  redo(bottle: string, entry: string): Promise<ShelfRefusal | null>;
   /** Writes down what a run drew on; once, however often it is told. */
   draw(run: RunRecord): Promise<void>;
   /** Reads it anew: what is kept was changed by another than these acts. */
@@ -72,10 +72,7 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
   });
 
   function isTaken(name: string, but: string | null): boolean {
-    return states.value.some(
-      ({ id, contents, stands, removed }) =>
-        id !== but && !removed && stands !== "poured away" && contents.name === name,
-    );
+    return states.value.some((state) => state.id !== but && nameOnShelf(state) === name);
   }
 
   function told(did: boolean, tell: () => string): ShelfRefusal | null {
@@ -89,6 +86,20 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
     const undone = entry.kind === "undone" || entry.kind === "redone";
     last.value = { bottle, entry: did && !undone ? entry.id : null };
     return told(did, tell);
+  }
+
+  /** Refused where it would have two of one name stand there; two that stand there already are in nobody's way. */
+  async function turn(kind: "undone" | "redone", id: string, of: string, tell: () => string) {
+    const bottle = bottles.value.find((it) => it.id === id);
+    if (bottle === undefined) return told(false, tell);
+    const entry = entryOf({ kind, entry: of }, dayOf(now()));
+    const name = nameOnShelf(stateOf(withEntries(bottle, [entry])));
+    if (name !== null && name !== nameOnShelf(stateOf(bottle)) && isTaken(name, id)) {
+      last.value = { bottle: id, entry: null };
+      says.value = () => lateWords.value.shelf.refusals["name-taken"];
+      return "name-taken";
+    }
+    return write(id, entry, tell);
   }
 
   async function drawOn(some: readonly RunRecord[]): Promise<void> {
@@ -138,14 +149,10 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
       if (refusal !== null) return refusal;
       return write(bottle, entryOf(act, on, by), () => lateWords.value.shelf.kept(nameOf(bottle)));
     },
-    async undo(bottle, entry) {
-      const act = entryOf({ kind: "undone", entry }, dayOf(now()));
-      await write(bottle, act, () => lateWords.value.shelf.taken(nameOf(bottle)));
-    },
-    async redo(bottle, entry) {
-      const act = entryOf({ kind: "redone", entry }, dayOf(now()));
-      await write(bottle, act, () => lateWords.value.shelf.kept(nameOf(bottle)));
-    },
+    undo: (bottle, entry) =>
+      turn("undone", bottle, entry, () => lateWords.value.shelf.taken(nameOf(bottle))),
+    redo: (bottle, entry) =>
+      turn("redone", bottle, entry, () => lateWords.value.shelf.kept(nameOf(bottle))),
     async draw(run) {
       if (bottledBaths(run.worksheet).length === 0) return;
       await opened;
@@ -163,6 +170,11 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
       if (did.includes(false)) told(false, () => "");
     },
   };
+}
+
+/** null where it does not stand there to be mixed up with another. */
+function nameOnShelf({ contents, stands, removed }: BottleState): string | null {
+  return removed || stands === "poured away" ? null : contents.name;
 }
 
 /** The day of the calendar on this device. */
