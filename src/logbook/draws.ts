@@ -66,11 +66,21 @@ export function wantedFor(worksheet: Worksheet, bath: string, { state }: Content
   return diluted ? mixOf(tank, dilutionOf(worksheet.developer)).stock : tank;
 }
 
-/** Ids of the baths that were poured in: all before the last that was pressed for, and that one. */
-function pouredBaths({ worksheet, presses, ended }: RunRecord): readonly string[] {
+/**
+ * Ids of the baths that were poured in. Where nobody wrote down which, as in records of older versions and where a page
+ * went away in the midst: all before the last that was pressed for or told of, and that one, but none that would have
+ * followed it by the clock alone.
+ */
+function pouredBaths(run: RunRecord): readonly string[] {
+  const { worksheet, presses, otherwise = [], pouredIn, ended } = run;
   const order = (processBaths[worksheet.process] ?? []).map(({ id }) => id);
   if (ended === "done") return order;
-  const last = Math.max(-1, ...presses.map(({ section }) => order.indexOf(section)));
+  if (pouredIn !== undefined) return order.filter((id) => pouredIn.includes(id));
+  const known = [
+    ...presses.map(({ section }) => section),
+    ...otherwise.flatMap((it) => (it.kind === "poured" || it.kind === "emptied" ? [it.bath] : [])),
+  ];
+  const last = Math.max(-1, ...known.map((id) => order.indexOf(id)));
   return order.slice(0, last + 1);
 }
 

@@ -87,6 +87,30 @@ describe("a run draws on bottles", () => {
     expect(left("developer", "fixer", "wash")).toEqual(["Kelp-stock", "Fixer-B"]);
   });
 
+  test("that was left between stop and fixer draws on the stop bath, where it was written down or told of", () => {
+    const withStop: Worksheet = {
+      ...worksheet,
+      baths: { ...worksheet.baths, stop: { bottle: "Stop" } },
+    };
+    const stop = bottleOf({ ...fixerB, name: "Stop", kind: "stop" });
+    const left = (more: Partial<RunRecord>) =>
+      drawn(
+        run({
+          ended: "left",
+          worksheet: withStop,
+          presses: [{ section: "developer", at: 0 }],
+          ...more,
+        }),
+        [...bottles, stop],
+      ).map(([bottle]) => bottle);
+    expect(left({ pouredIn: ["developer", "stop"] })).toEqual(["Kelp-stock", "Stop"]);
+    expect(left({ pouredIn: [] })).toEqual([]);
+    // Of an older version, or of a page that went away, only what somebody told of is known.
+    expect(left({})).toEqual(["Kelp-stock"]);
+    const told = [{ kind: "poured", at: 700_000, bath: "stop", by: 4 }] as const;
+    expect(left({ ended: null, otherwise: told })).toEqual(["Kelp-stock", "Stop"]);
+  });
+
   test("a bath that is left out draws on none", () => {
     const without: Worksheet = {
       ...worksheet,
