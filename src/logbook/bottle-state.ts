@@ -43,11 +43,15 @@ export function namesOf({ entries }: Bottle): readonly string[] {
   );
 }
 
-/** Whether an entry holds: an `undone` takes it back, a `redone` behind that brings it in again. */
+/**
+ * Whether an entry holds: an `undone` takes it back, a `redone` after that brings it in again. After by the time at which
+ * it was written, since copies that were put together stand in no order of their own; of one moment, by its place.
+ */
 export function holds({ entries }: Bottle, id: string): boolean {
-  const last = entries.findLast(
-    (it) => (it.kind === "undone" || it.kind === "redone") && it.entry === id,
-  );
+  const last = entries
+    .filter((it) => (it.kind === "undone" || it.kind === "redone") && it.entry === id)
+    .toSorted((a, b) => a.at - b.at)
+    .at(-1);
   return last?.kind !== "undone";
 }
 
@@ -57,7 +61,7 @@ function standing(bottle: Bottle): readonly Entry[] {
   const hold = others
     .filter(({ kind, id }) => kind !== "undone" && kind !== "redone" && holds(bottle, id))
     // Stable: of one day, as they were written.
-    .toSorted((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+    .toSorted((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.at - b.at));
   return mixed === undefined ? hold : [mixed, ...hold];
 }
 

@@ -63,13 +63,15 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
   }
 
   const nameOf = (id: string) => states.value.find((state) => state.id === id)?.contents.name ?? "";
-  const entryOf = (act: Act, on: Day, by = ""): Entry => ({
+  /** @param to what it is added to: it was written after all that stands there, though the clock was set back since. */
+  const entryOf = (act: Act, on: Day, by = "", to?: Bottle): Entry => ({
     ...act,
     id: newId(),
-    at: now(),
+    at: Math.max(now(), ...(to?.entries.map(({ at }) => at + 1) ?? [])),
     on,
     ...(by === "" ? {} : { by }),
   });
+  const bottleOf = (id: string) => bottles.value.find((it) => it.id === id);
 
   function isTaken(name: string, but: string | null): boolean {
     return states.value.some((state) => state.id !== but && nameOnShelf(state) === name);
@@ -90,9 +92,9 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
 
   /** Refused where it would have two of one name stand there; two that stand there already are in nobody's way. */
   async function turn(kind: "undone" | "redone", id: string, of: string, tell: () => string) {
-    const bottle = bottles.value.find((it) => it.id === id);
+    const bottle = bottleOf(id);
     if (bottle === undefined) return told(false, tell);
-    const entry = entryOf({ kind, entry: of }, dayOf(now()));
+    const entry = entryOf({ kind, entry: of }, dayOf(now()), "", bottle);
     const name = nameOnShelf(stateOf(withEntries(bottle, [entry])));
     if (name !== null && name !== nameOnShelf(stateOf(bottle)) && isTaken(name, id)) {
       last.value = { bottle: id, entry: null };
@@ -109,7 +111,7 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
     for (const run of some) {
       const on = dayOf(run.begunAt);
       for (const { bottle, act } of drawsOf(run, bottles.value, on)) {
-        const entry = entryOf(act, on);
+        const entry = entryOf(act, on, "", bottleOf(bottle));
         if (!drawn.has(sameness(entry))) wrote = (await store.add(bottle, [entry])) || wrote;
       }
     }
@@ -147,7 +149,8 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
       if (act.kind === "corrected" && isTaken(act.contents.name, bottle)) return "name-taken";
       const refusal = refusalOf(state, act, on);
       if (refusal !== null) return refusal;
-      return write(bottle, entryOf(act, on, by), () => lateWords.value.shelf.kept(nameOf(bottle)));
+      const entry = entryOf(act, on, by, bottleOf(bottle));
+      return write(bottle, entry, () => lateWords.value.shelf.kept(nameOf(bottle)));
     },
     undo: (bottle, entry) =>
       turn("undone", bottle, entry, () => lateWords.value.shelf.taken(nameOf(bottle))),

@@ -59,6 +59,23 @@ describe("taking back and putting back", () => {
     expect(standing()).toEqual(["Fixer C", "Fixer B"]);
   });
 
+  test("what is written down after something else stands after it, though the clock was set back", async () => {
+    const { shelf, kept, lastOf } = await opened(fixerB);
+    await shelf.act("bottle 0", { kind: "taken", volume: { ml: 300 } }, today);
+    const entry = lastOf("bottle 0");
+    // Written by a clock that went an hour ahead.
+    const ahead = kept().map((it) => ({
+      ...it,
+      entries: it.entries.map((each) => ({ ...each, at: each.at + 3_600_000 })),
+    }));
+    const next = shelfByHand({ bottles: ahead });
+    await next.shelf.undo("bottle 0", entry);
+    await next.shelf.redo("bottle 0", entry);
+    expect(next.shelf.states.value[0]?.left).toBe(700);
+    const at = next.kept()[0]?.entries.map((each) => each.at) ?? [];
+    expect(at).toEqual([...new Set(at)].toSorted((a, b) => a - b));
+  });
+
   test("two of one name that stand there already, as from a file, are in nobody’s way", async () => {
     const { shelf, lastOf } = await opened(fixerB, fixerB);
     await shelf.act("bottle 0", { kind: "taken", volume: { ml: 300 } }, today);
