@@ -36,7 +36,7 @@ export function drawsOf(run: RunRecord, bottles: readonly Bottle[], day: Day): r
   const films = worksheet.films.map(({ size, count }) => ({ size, count }));
   return pouredBaths(run).flatMap((bath): readonly Draw[] => {
     const name = bottleNamed(worksheet, bath);
-    const bottle = name === null ? undefined : bottleOf(bottles, name, day, bath);
+    const bottle = name === null ? undefined : bottleOf(bottles, name, day, bath, run.begunAt);
     if (bottle === undefined) return [];
     const { contents } = stateOf(bottle);
     const takes = takenFor(worksheet, bath, contents);
@@ -85,23 +85,46 @@ function pouredBaths(run: RunRecord): readonly string[] {
 }
 
 /**
- * Of the bottles that had that name and stood on the shelf that day, for that bath, the one mixed last: a name is
- * given again once its bottle has been poured away.
+ * Of the bottles that had that name and stood on the shelf that day, for that bath, one that stood there as the run began,
+ * as far as anyone had written down by then, since its name was chosen from those; of these the one mixed last: a name
+ * is given again once its bottle has been poured away.
+ * @param at when the run began: UTC, ms since 1970.
  */
 function bottleOf(
   bottles: readonly Bottle[],
   name: string,
   day: Day,
   bath: string,
+  at: number,
 ): Bottle | undefined {
   const able = bottles.flatMap((bottle) => {
     const { contents, pouredOn, removed } = stateOf(bottle);
     const there = contents.mixedOn <= day && (pouredOn === null || pouredOn >= day) && !removed;
     return there && contents.kind === bath && namesOf(bottle).includes(name)
-      ? [{ bottle, mixedOn: contents.mixedOn, now: contents.name === name }]
+      ? [
+          {
+            bottle,
+            mixedOn: contents.mixedOn,
+            stood: stoodAt(bottle, at),
+            now: contents.name === name,
+          },
+        ]
       : [];
   });
   return able
-    .toSorted((a, b) => Number(a.now) - Number(b.now) || (a.mixedOn < b.mixedOn ? -1 : 1))
+    .toSorted(
+      (a, b) =>
+        Number(a.stood) - Number(b.stood) ||
+        Number(a.now) - Number(b.now) ||
+        (a.mixedOn < b.mixedOn ? -1 : 1),
+    )
     .at(-1)?.bottle;
+}
+
+/** By what was written down until then. */
+function stoodAt(bottle: Bottle, at: number): boolean {
+  const [mixed, ...others] = bottle.entries;
+  if (mixed === undefined || mixed.at > at) return false;
+  const entries = [mixed, ...others.filter((entry) => entry.at <= at)];
+  return stateOf({ ...bottle, entries }).stands !== "poured away";
 }

@@ -127,6 +127,27 @@ describe("a run draws on bottles", () => {
     expect(drawsOf(run(), [fresh], "2026-05-02")).toEqual([]);
   });
 
+  test("of two bottles of one name and one day, on the one that stood there as it began", () => {
+    const { begunAt } = run();
+    const mixedAt = (bottle: Bottle, at: number): Bottle => ({
+      ...bottle,
+      entries: bottle.entries.map((entry) => ({ ...entry, at })),
+    });
+    const old = (pouredAt: number): Bottle => {
+      const bottle = mixedAt(bottleOf(fixerB, "old"), 1);
+      const away = { kind: "poured-away", id: "away", at: pouredAt, on: day } as const;
+      return { ...bottle, entries: [...bottle.entries, away] };
+    };
+    const fresh = (at: number) => mixedAt(bottleOf({ ...fixerB, mixedOn: day }, "new"), at);
+    const one = (...shelf: readonly Bottle[]) =>
+      drawsOf(run(), shelf, day).map(({ bottle }) => bottle);
+    const [before, after] = [begunAt - 60_000, begunAt + 60_000];
+    expect(one(old(after), fresh(after + 1))).toEqual(["old"]);
+    expect(one(old(before), fresh(before + 1))).toEqual(["new"]);
+    // Its name was typed before it was written down.
+    expect(one(old(before), fresh(after))).toEqual(["new"]);
+  });
+
   test("on a bottle that has been given another name since, and on none that is deleted", () => {
     const named = with_(
       bottleOf(fixerB),
