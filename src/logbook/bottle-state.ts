@@ -27,6 +27,8 @@ export interface BottleState {
   /** How many what is left serves in all; null where nobody said. */
   readonly serves: number | null;
   readonly openedOn: Day | null;
+  /** Whether somebody said so; if not, it may have been earlier than anyone poured from it. */
+  readonly saidOpened: boolean;
   readonly due: Due | null;
   readonly tests: readonly Test[];
   readonly stands: "on the shelf" | "set aside" | "poured away";
@@ -41,11 +43,15 @@ export function namesOf({ entries }: Bottle): readonly string[] {
   );
 }
 
-/** Whether an entry holds: an `undone` takes it back, a `redone` behind that brings it in again. */
+/**
+ * Whether an entry holds: an `undone` takes it back, a `redone` after that brings it in again. After by the time at which
+ * it was written, since copies that were put together stand in no order of their own; of one moment, by its place.
+ */
 export function holds({ entries }: Bottle, id: string): boolean {
-  const last = entries.findLast(
-    (it) => (it.kind === "undone" || it.kind === "redone") && it.entry === id,
-  );
+  const last = entries
+    .filter((it) => (it.kind === "undone" || it.kind === "redone") && it.entry === id)
+    .toSorted((a, b) => a.at - b.at)
+    .at(-1);
   return last?.kind !== "undone";
 }
 
@@ -55,9 +61,12 @@ function standing(bottle: Bottle): readonly Entry[] {
   const hold = others
     .filter(({ kind, id }) => kind !== "undone" && kind !== "redone" && holds(bottle, id))
     // Stable: of one day, as they were written.
-    .toSorted((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+    .toSorted((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.at - b.at));
   return mixed === undefined ? hold : [mixed, ...hold];
 }
+
+/** What cannot be done with a bottle that stays stoppered: it is open from then on, whether or not anyone said so. */
+const pours: ReadonlySet<Entry["kind"]> = new Set(["opened", "films", "drawn", "taken"]);
 
 export function stateOf(bottle: Bottle): BottleState {
   const entries = standing(bottle);
@@ -71,6 +80,7 @@ export function stateOf(bottle: Bottle): BottleState {
   let films = 0;
   let served = 0;
   let openedOn: Day | null = null;
+  let saidOpened = false;
   let half: Day | null = null;
   let pouredOn: Day | null = null;
   let stands: BottleState["stands"] = "on the shelf";
@@ -78,10 +88,11 @@ export function stateOf(bottle: Bottle): BottleState {
   const sizes = new Map<string, number>();
   const tests: Test[] = [];
 
-  function through(some: readonly FilmsOfSize[]): void {
+  function through(some: readonly FilmsOfSize[], cameBack: boolean): void {
     for (const { size, count } of some) sizes.set(size, (sizes.get(size) ?? 0) + count);
     films += nominalFilms(some);
-    served += nominalFilms(some);
+    // What did not come back took along what the films had left in it.
+    if (cameBack) served += nominalFilms(some);
   }
   function pour(ml: number): void {
     const rest = Math.max(left - ml, 0);
@@ -89,13 +100,15 @@ export function stateOf(bottle: Bottle): BottleState {
     left = rest;
   }
   for (const it of entries) {
+    if (pours.has(it.kind)) openedOn ??= it.on;
+    if (it.kind === "opened") saidOpened = true;
     switch (it.kind) {
       case "films":
-        through(it.films);
+        through(it.films, true);
         break;
       case "drawn":
-        through(it.films);
         if (it.takes) pour(toMillilitres(it.takes));
+        through(it.films, it.takes === undefined);
         break;
       case "taken":
         pour(toMillilitres(it.volume));
@@ -105,9 +118,6 @@ export function stateOf(bottle: Bottle): BottleState {
         break;
       case "tested":
         tests.push({ on: it.on, seconds: it.seconds, film: it.film, films });
-        break;
-      case "opened":
-        openedOn ??= it.on;
         break;
       case "set-aside":
         stands = "set aside";
@@ -139,6 +149,7 @@ export function stateOf(bottle: Bottle): BottleState {
     served,
     serves: filmsPerLitre === undefined ? null : (left / 1000) * filmsPerLitre,
     openedOn,
+    saidOpened,
     due: dueOf(keeps, { full: mixedOn, half, opened: openedOn }),
     tests,
     stands,
@@ -157,17 +168,22 @@ export function refusalOf(state: BottleState, act: Act, on: Day): Refusal | null
   if (on < state.contents.mixedOn) return "before-mixed";
   if (act.kind === "taken" && toMillilitres(act.volume) > state.left + 0.01)
     return "more-than-left";
-  return act.kind === "opened" && state.openedOn !== null ? "opened-already" : null;
+  if (act.kind !== "opened" || state.openedOn === null) return null;
+  return state.saidOpened || on >= state.openedOn ? "opened-already" : null;
 }
 
-/** The fresh test, made before any film went through, and the last one of the same film; null where there is none. */
+/**
+ * The last test that can be held against a fresh one of its own film, made before any film went through. Null where there
+ * is none, or where film has gone through since: then it no longer speaks of what is in the bottle.
+ */
 export function comparable({ tests }: BottleState): {
   readonly last: number;
   readonly fresh: number;
 } | null {
-  const fresh = tests[0];
-  if (fresh === undefined || fresh.films > 0) return null;
-  const name = (film: string) => film.trim().toLowerCase();
-  const last = tests.findLast(({ film }) => name(film) === name(fresh.film)) ?? fresh;
-  return { last: last.seconds, fresh: fresh.seconds };
+  const name = ({ film }: Test) => film.trim().toLowerCase();
+  const freshOf = (test: Test) => tests.find((it) => it.films === 0 && name(it) === name(test));
+  const now = tests.filter(({ films }) => films === tests.at(-1)?.films);
+  const last = now.findLast((test) => freshOf(test) !== undefined);
+  const fresh = last && freshOf(last);
+  return last && fresh ? { last: last.seconds, fresh: fresh.seconds } : null;
 }

@@ -14,7 +14,10 @@ type FoundBottles =
     }
   | { readonly kind: "refused" };
 
-/** Never rejects. False means that the browser would not, and all is as it was. */
+/**
+ * Never rejects. False means that the browser would not, or that it came to nothing that can be read again as a
+ * bottle, and all is as it was.
+ */
 export interface BottleStore {
   /** In the order in which they came to the shelf. */
   load(): Promise<FoundBottles>;
@@ -48,7 +51,8 @@ export function bottleStore(open: OpenBase): BottleStore {
         inOne(await open(), ["bottles"], async (writing) => {
           const bottles = writing.objectStore("bottles");
           const bottle = next(await bottles.get(id));
-          if (bottle === null) return false;
+          // What could not be read again would take the whole bottle from the shelf.
+          if (!isBottle(bottle)) return false;
           await bottles.put(bottle, id);
           return true;
         }),

@@ -115,7 +115,7 @@ function isAct(act: Act): boolean {
       );
     case "taken":
     case "added":
-      return isVolume(act.volume);
+      return isPoured(act.volume);
     case "tested":
       return isAbove0(act.seconds) && isText(act.film);
     case "opened":
@@ -162,11 +162,17 @@ function isVolume(it: unknown): boolean {
   return isObject(it) && isAbove0(it.ml ?? it.flOz);
 }
 
-function isKeeps(it: unknown): boolean {
-  return isObject(it) && keepings.every((of) => isOptional(it[of], isSpan));
+/** Earlier versions wrote down 0 too, and lost the bottle from sight by it: it is to be seen again. */
+function isPoured(it: unknown): boolean {
+  return isVolume(it) || (isObject(it) && (it.ml ?? it.flOz) === 0);
 }
 
-function isSpan(it: unknown): it is Span {
+function isKeeps(it: unknown): boolean {
+  return isObject(it) && keepings.every((of) => isOptional(it[of], isKept));
+}
+
+/** Also one that is longer than can be written down by now: it is counted as the longest, and its bottle stays. */
+function isKept(it: unknown): it is Span {
   return isObject(it) && isAbove0(it.count) && spanUnits.some((unit) => unit === it.unit);
 }
 

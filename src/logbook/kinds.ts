@@ -4,7 +4,7 @@ import { isObject } from "../units/object.ts";
 import type { Shelf } from "./base.ts";
 import { fromBase64, toBase64 } from "./base64.ts";
 import { type Bottle, faultInBottle, isBottle } from "./bottle.ts";
-import { withEntries } from "./bottle-store.ts";
+import { inBoth } from "./bottle-copies.ts";
 import { isPicture, keyOfPicture } from "./picture.ts";
 import { listsIn, ROOM } from "./room-store.ts";
 import { changedAt, faultInRun, isRunRecord, type RunRecord } from "./run-record.ts";
@@ -129,8 +129,7 @@ const bottles: Kind = {
     const fault = faultInBottle(held);
     return fault === null ? { key: (held as Bottle).id, value: held } : { fault };
   },
-  stays: (here, there) =>
-    isBottle(here) && isBottle(there) ? withEntries(here, there.entries) : here,
+  stays: (here, there) => (isBottle(here) && isBottle(there) ? inBoth(here, there) : here),
   same: asJson,
 };
 

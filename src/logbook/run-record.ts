@@ -52,6 +52,8 @@ export interface RunRecord {
   readonly otherwise?: readonly Otherwise[];
   /** What the development came to be by what was read in it; not there where it went by plan. */
   readonly developedSeconds?: number;
+  /** Baths that had been poured in when it was left, in order; not there in records of older versions. */
+  readonly pouredIn?: readonly string[];
   /** null while it is on, or where the page went away in the midst of it. */
   readonly ended: "done" | "left" | null;
   readonly note: string;
@@ -122,6 +124,7 @@ const schema: GenericSchema = looseObject({
   presses: array(looseObject({ section: string(), at: time })),
   otherwise: optional(array(otherwise)),
   developedSeconds: optional(number()),
+  pouredIn: optional(array(string())),
   ended: nullable(picklist(["done", "left"])),
   note: string(),
   negatives: optional(

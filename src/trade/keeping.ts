@@ -11,6 +11,18 @@ export interface Span {
   readonly unit: (typeof spanUnits)[number];
 }
 
+/** A hundred years: no maker's sheet says more, and what does is a slip of the hand. */
+export const longest: { readonly [unit in Span["unit"]]: number } = {
+  days: 36_500,
+  weeks: 5_200,
+  months: 1_200,
+};
+
+/** Whether it can be written down: whole, and no more than `longest`. Earlier versions kept longer ones too. */
+export function isSpan({ count, unit }: Span): boolean {
+  return Number.isInteger(count) && count >= 1 && count <= longest[unit];
+}
+
 /** As the maker's sheet gives it; what it does not give is not there. */
 export interface Keeps {
   /** Full and stoppered, from the day of mixing. */
@@ -36,7 +48,9 @@ const msOfDay = 86_400_000;
 
 /** In UTC, whose days are all of one length. */
 const msOf = (day: Day): number => Date.parse(`${day}T00:00:00Z`);
-const dayAt = (ms: number): Day => new Date(ms).toISOString().slice(0, 10);
+/** The last that is written with four figures of a year, and so sorts behind all others. */
+const lastDay = msOf("9999-12-31");
+const dayAt = (ms: number): Day => new Date(Math.min(ms, lastDay)).toISOString().slice(0, 10);
 
 /** Whether the calendar has it, within four figures of a year. */
 export function isDay(text: unknown): text is Day {
@@ -53,8 +67,9 @@ export function daysBetween(from: Day, to: Day): number {
   return Math.round((msOf(to) - msOf(from)) / msOfDay);
 }
 
-/** A month on from the 31st is the last of a shorter month. */
-export function dayAfter(day: Day, { count, unit }: Span): Day {
+/** A month on from the 31st is the last of a shorter month. Of a span that is too long, the longest; of a part, none. */
+export function dayAfter(day: Day, { count: given, unit }: Span): Day {
+  const count = Math.trunc(Math.min(given, longest[unit]));
   switch (unit) {
     case "days":
       return dayAt(msOf(day) + count * msOfDay);

@@ -102,13 +102,13 @@ export function BottleView({ bottle, state, shelf, tells }: BottleViewProps) {
 /** A correction and a deletion want no day of their own. */
 const isWritten = (act: FormAct | "corrected"): boolean => act !== "removed";
 
-function actsFor({ contents, stands, openedOn, removed }: BottleState) {
+function actsFor({ contents, stands, saidOpened, removed }: BottleState) {
   if (removed) return [];
   const away = stands === "poured away";
   const acts: readonly (FormAct | "corrected" | false)[] = [
     !away && "films",
     !away && contents.kind === "fixer" && "tested",
-    !away && openedOn === null && "opened",
+    !away && !saidOpened && "opened",
     !away && "taken",
     !away && "added",
     stands === "on the shelf" && "set-aside",

@@ -20,6 +20,7 @@ export function recordOf(session: Session, ended: RunRecord["ended"]): RunRecord
     presses,
     ...(otherwise.length === 0 ? {} : { otherwise }),
     ...(developed === plan.developmentSeconds ? {} : { developedSeconds: developed }),
+    ...(ended === "left" ? { pouredIn: pouredInBy(session, entries) } : {}),
     ended,
     note: "",
   };
@@ -33,6 +34,21 @@ function plannedIn({ plan, timeline }: Session): NonNullable<RunRecord["planned"
     );
     return section === undefined ? [] : [{ bath: id, section: section.id, seconds }];
   });
+}
+
+/** Each bath once whose pour-in had come by the last entry, as the run had it by then. */
+function pouredInBy({ timeline }: Session, entries: readonly Entry[]): readonly string[] {
+  const presses = pressesOf(entries);
+  const last = presses.at(-1);
+  const since = (timed(entries).at(-1)?.at ?? 0) - (last?.at ?? 0);
+  const baths = timeline.sections.flatMap(({ id, moments }) => {
+    if (!presses.some(({ section }) => section === id)) return [];
+    const come = id === last?.section ? since : Number.POSITIVE_INFINITY;
+    return moments.flatMap((it) =>
+      it.do === "pour-in" && it.bath !== null && it.at <= come ? [it.bath] : [],
+    );
+  });
+  return [...new Set(baths)];
 }
 
 /** A gap that nobody heard, shorter than this, seconds, is not worth writing down. */

@@ -3,7 +3,7 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { Act, Bottle, Contents, Entry } from "../logbook/bottle.ts";
 import { type BottleState, type Refusal, refusalOf, stateOf } from "../logbook/bottle-state.ts";
-import { type BottleStore, sameness } from "../logbook/bottle-store.ts";
+import { type BottleStore, sameness, withEntries } from "../logbook/bottle-store.ts";
 import { bottledBaths, drawsOf } from "../logbook/draws.ts";
 import type { RunRecord } from "../logbook/run-record.ts";
 import { type Day, dayAfter } from "../trade/keeping.ts";
@@ -32,8 +32,8 @@ export interface Shelf {
   today(): Day;
   mix(contents: Contents): Promise<ShelfRefusal | null>;
   act(bottle: string, act: Act, on: Day, by?: string): Promise<ShelfRefusal | null>;
-  undo(bottle: string, entry: string): Promise<void>;
-  redo(bottle: string, entry: string): Promise<void>;
+  undo(bottle: string, entry: string): Promise<ShelfRefusal | null>;
+  redo(bottle: string, entry: string): Promise<ShelfRefusal | null>;
   /** Writes down what a run drew on; once, however often it is told. */
   draw(run: RunRecord): Promise<void>;
   /** Reads it anew: what is kept was changed by another than these acts. */
@@ -63,19 +63,18 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
   }
 
   const nameOf = (id: string) => states.value.find((state) => state.id === id)?.contents.name ?? "";
-  const entryOf = (act: Act, on: Day, by = ""): Entry => ({
+  /** @param to what it is added to: it was written after all that stands there, though the clock was set back since. */
+  const entryOf = (act: Act, on: Day, by = "", to?: Bottle): Entry => ({
     ...act,
     id: newId(),
-    at: now(),
+    at: Math.max(now(), ...(to?.entries.map(({ at }) => at + 1) ?? [])),
     on,
     ...(by === "" ? {} : { by }),
   });
+  const bottleOf = (id: string) => bottles.value.find((it) => it.id === id);
 
   function isTaken(name: string, but: string | null): boolean {
-    return states.value.some(
-      ({ id, contents, stands, removed }) =>
-        id !== but && !removed && stands !== "poured away" && contents.name === name,
-    );
+    return states.value.some((state) => state.id !== but && nameOnShelf(state) === name);
   }
 
   function told(did: boolean, tell: () => string): ShelfRefusal | null {
@@ -91,16 +90,29 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
     return told(did, tell);
   }
 
+  /** Refused where it would have two of one name stand there; two that stand there already are in nobody's way. */
+  async function turn(kind: "undone" | "redone", id: string, of: string, tell: () => string) {
+    const bottle = bottleOf(id);
+    if (bottle === undefined) return told(false, tell);
+    const entry = entryOf({ kind, entry: of }, dayOf(now()), "", bottle);
+    const name = nameOnShelf(stateOf(withEntries(bottle, [entry])));
+    if (name !== null && name !== nameOnShelf(stateOf(bottle)) && isTaken(name, id)) {
+      last.value = { bottle: id, entry: null };
+      says.value = () => lateWords.value.shelf.refusals["name-taken"];
+      return "name-taken";
+    }
+    return write(id, entry, tell);
+  }
+
   async function drawOn(some: readonly RunRecord[]): Promise<void> {
     let wrote = false;
+    // By whichever bottle: its name may be another's by now, and what a run drew on it drew once.
+    const drawn = new Set(bottles.value.flatMap(({ entries }) => entries.map(sameness)));
     for (const run of some) {
       const on = dayOf(run.begunAt);
       for (const { bottle, act } of drawsOf(run, bottles.value, on)) {
-        const entry = entryOf(act, on);
-        const has = bottles.value
-          .find(({ id }) => id === bottle)
-          ?.entries.some((it) => sameness(it) === sameness(entry));
-        if (!has) wrote = (await store.add(bottle, [entry])) || wrote;
+        const entry = entryOf(act, on, "", bottleOf(bottle));
+        if (!drawn.has(sameness(entry))) wrote = (await store.add(bottle, [entry])) || wrote;
       }
     }
     if (wrote) await look();
@@ -137,16 +149,13 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
       if (act.kind === "corrected" && isTaken(act.contents.name, bottle)) return "name-taken";
       const refusal = refusalOf(state, act, on);
       if (refusal !== null) return refusal;
-      return write(bottle, entryOf(act, on, by), () => lateWords.value.shelf.kept(nameOf(bottle)));
+      const entry = entryOf(act, on, by, bottleOf(bottle));
+      return write(bottle, entry, () => lateWords.value.shelf.kept(nameOf(bottle)));
     },
-    async undo(bottle, entry) {
-      const act = entryOf({ kind: "undone", entry }, dayOf(now()));
-      await write(bottle, act, () => lateWords.value.shelf.taken(nameOf(bottle)));
-    },
-    async redo(bottle, entry) {
-      const act = entryOf({ kind: "redone", entry }, dayOf(now()));
-      await write(bottle, act, () => lateWords.value.shelf.kept(nameOf(bottle)));
-    },
+    undo: (bottle, entry) =>
+      turn("undone", bottle, entry, () => lateWords.value.shelf.taken(nameOf(bottle))),
+    redo: (bottle, entry) =>
+      turn("redone", bottle, entry, () => lateWords.value.shelf.kept(nameOf(bottle))),
     async draw(run) {
       if (bottledBaths(run.worksheet).length === 0) return;
       await opened;
@@ -164,6 +173,11 @@ export function openShelf({ store, runs, now, newId }: ShelfPorts): Shelf {
       if (did.includes(false)) told(false, () => "");
     },
   };
+}
+
+/** null where it does not stand there to be mixed up with another. */
+function nameOnShelf({ contents, stands, removed }: BottleState): string | null {
+  return removed || stands === "poured away" ? null : contents.name;
 }
 
 /** The day of the calendar on this device. */

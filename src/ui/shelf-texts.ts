@@ -1,7 +1,17 @@
 // What was typed about a bottle in, its contents or an act with it out, or what is wrong by field; and the way
 // back from contents to text. Apart from the form, so that it is tested without a screen.
 import { type Act, bottleKinds, bottleStates, type Contents } from "../logbook/bottle.ts";
-import { type Day, isDay, type Keeps, keepings, type Span, spanUnits } from "../trade/keeping.ts";
+import {
+  type Day,
+  isDay,
+  isSpan,
+  type Keeps,
+  keepings,
+  longest,
+  type Span,
+  spanUnits,
+} from "../trade/keeping.ts";
+import type { Volume } from "../units/volume.ts";
 import { mayOf } from "./field-names.ts";
 import type { FieldKind } from "./fields.ts";
 import { lateWords, typedFigure, words, writing } from "./language.ts";
@@ -35,6 +45,17 @@ function reader(texts: Texts) {
     faults[field] = lateWords.value.bottleForm.wanted;
     return undefined;
   }
+  function allowed<Value>(field: string, read: Value, is: (it: Value) => boolean, may: string) {
+    if (is(read)) return read;
+    faults[field] = words.value.faults.holds(typed(field), may);
+    return undefined;
+  }
+  /** No bottle holds nothing, and nothing is not poured. */
+  function poured(field: string): Volume {
+    const volume = value<Volume>(field, "volume");
+    const some = volume !== undefined && ("ml" in volume ? volume.ml : volume.flOz) > 0;
+    return wanted(field, some ? volume : undefined, { ml: 1 });
+  }
   const text = (field: string) => (typed(field) === "" ? undefined : typed(field));
   const day = (field: string): Day => {
     const given = typed(field);
@@ -42,7 +63,7 @@ function reader(texts: Texts) {
   };
   const done = <Value>(read: Value): Read<Value> =>
     Object.keys(faults).length > 0 ? { kind: "faults", faults } : { kind: "read", value: read };
-  return { value, wanted, above0, text, day, done };
+  return { value, wanted, above0, allowed, poured, text, day, done };
 }
 
 /** Leaves out what is not there. */
@@ -53,21 +74,21 @@ function given<Fields extends object>(fields: Fields) {
 }
 
 export function readContents(texts: Texts): Read<Contents> {
-  const { value, wanted, above0, text, day, done } = reader(texts);
+  const { value, wanted, above0, allowed, poured, text, day, done } = reader(texts);
   const span = (of: (typeof keepings)[number]): Span | undefined => {
-    const count = above0(of, "number");
+    const count = value<number>(of, "number");
     const unit = spanUnits.find((it) => it === texts[`${of}Unit`]) ?? "months";
-    return count === undefined ? undefined : { count: Math.ceil(count), unit };
+    if (count === undefined) return undefined;
+    const most = writing.value.number(longest[unit]);
+    return allowed(of, { count, unit }, isSpan, lateWords.value.bottleForm.spanMay(most));
   };
   const keeps: Keeps = given({ full: span("full"), half: span("half"), opened: span("opened") });
-  const volume = value<Contents["volume"]>("volume", "volume");
-  const poured = volume !== undefined && ("ml" in volume ? volume.ml : volume.flOz) > 0;
   return done({
     name: wanted("name", text("name"), ""),
     kind: bottleKinds.find((it) => it === texts.kind) ?? "developer",
     state: bottleStates.find((it) => it === texts.state) ?? "working",
     mixedOn: day("mixedOn"),
-    volume: wanted("volume", poured ? volume : undefined, { ml: 0 }),
+    volume: poured("volume"),
     keeps,
     ...given({
       strength: value<string>("strength", "dilution"),
@@ -116,7 +137,7 @@ export function readAct(
   kind: FormAct,
   texts: Texts,
 ): Read<{ readonly act: Act; readonly on: Day }> {
-  const { value, wanted, above0, text, day, done } = reader(texts);
+  const { value, wanted, above0, poured, text, day, done } = reader(texts);
   const on = day("on");
   switch (kind) {
     case "films": {
@@ -125,10 +146,8 @@ export function readAct(
       return done({ on, act: { kind, films: [{ size, count }] } });
     }
     case "taken":
-    case "added": {
-      const volume = wanted("volume", value<Contents["volume"]>("volume", "volume"), { ml: 1 });
-      return done({ on, act: { kind, volume } });
-    }
+    case "added":
+      return done({ on, act: { kind, volume: poured("volume") } });
     case "tested": {
       const seconds = wanted("time", above0("time", "seconds"), 1);
       return done({ on, act: { kind, seconds, film: text("film") ?? "" } });

@@ -151,6 +151,35 @@ describe("The record of a run", () => {
     expect((poured?.at ?? 0) - pressed).toBeCloseTo(((first?.pourIn ?? 0) + 12) * 1000, 0);
   });
 
+  test("of one that was left has the baths that were poured in by then, the second of a section too", () => {
+    const left = (...waits: readonly number[]) => {
+      const here = runByHand(gullrock);
+      const index = here.planned.sections.findIndex(({ id }) => id === "developer");
+      here.pressThrough(index);
+      here.wait(30);
+      for (const seconds of waits) {
+        here.press();
+        here.wait(seconds);
+      }
+      here.run.ended("left");
+      const record = recordOf(sessionOf(here, gullrock), "left");
+      expect(isRunRecord(JSON.parse(JSON.stringify(record)))).toBe(true);
+      return record.pouredIn;
+    };
+    const { planned } = runByHand(gullrock);
+    const section = planned.sections.find(({ id }) => id === "developer");
+    const stays = section ? staysOf(section) : [];
+    const [, stop] = stays;
+    if (section === undefined || stop === undefined) throw new Error("no stop bath is planned");
+    expect(left()).toEqual([]);
+    expect(left(1)).toEqual([]);
+    expect(left(stop.pourIn - 1)).toEqual(["developer"]);
+    expect(left(stop.pourIn + 1)).toEqual(["developer", "stop"]);
+    expect(left(section.seconds + 300)).toEqual(["developer", "stop"]);
+    expect(left(section.seconds, 1)).toEqual(["developer", "stop"]);
+    expect(left(section.seconds, 60)).toEqual(["developer", "stop", "fixer"]);
+  });
+
   test("has nothing of what was taken back, nor of a clock that is right again", () => {
     const here = runByHand(gullrock);
     const index = here.planned.sections.findIndex(({ id }) => id === "developer");

@@ -54,7 +54,7 @@ export const drawn = fc.record(
 );
 
 /** Whatever can be done but taking something back. */
-const act: fc.Arbitrary<Act> = fc.oneof(
+export const act: fc.Arbitrary<Act> = fc.oneof(
   fc.record({ kind: fc.constantFrom("mixed", "corrected"), contents }),
   fc.record({ kind: fc.constant("films" as const), films }),
   drawn,

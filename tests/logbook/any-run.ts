@@ -40,6 +40,7 @@ const anyRun: fc.Arbitrary<RunRecord> = fc.record(
     presses: fc.array(fc.record({ section: bath, at: time }), { maxLength: 4 }),
     otherwise: fc.array(otherwise, { maxLength: 4 }),
     developedSeconds: fc.nat(),
+    pouredIn: fc.array(bath, { maxLength: 3 }),
     ended: fc.constantFrom("done", "left", null),
     note: text,
     negatives: fc.record({

@@ -3,6 +3,7 @@ import { IDBFactory } from "fake-indexeddb";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { logbookBase } from "../../src/logbook/base.ts";
 import type { Entry } from "../../src/logbook/bottle.ts";
+import { stateOf } from "../../src/logbook/bottle-state.ts";
 import { bottleStore } from "../../src/logbook/bottle-store.ts";
 import { emptyRoom, linesFrom, roomStore } from "../../src/logbook/room-store.ts";
 import { bottleOf, fixerB } from "../ui/shelf-by-hand.ts";
@@ -65,6 +66,24 @@ describe("the kept bottles", () => {
     expect(await store.begin(bottle)).toBe(false);
     expect(await store.add(bottle.id, [drawn("a")])).toBe(false);
     expect(await base.get("bottles", bottle.id)).toEqual(newer);
+  });
+
+  test("take nothing with which they could not be read again", async () => {
+    const store = bottleStore(logbookBase());
+    const nothing = bottleOf({ ...fixerB, volume: { ml: 0 } }, "nothing");
+    expect(await store.begin(nothing)).toBe(false);
+    await store.begin(bottle);
+    const added: Entry = { id: "a", at: 5, on: "2026-05-01", kind: "added", volume: { ml: -5 } };
+    expect(await store.add(bottle.id, [added])).toBe(false);
+    expect(await store.load()).toEqual({ kind: "found", bottles: [bottle], unread: 0 });
+  });
+
+  test("of which an earlier version wrote down that 0 ml were poured are there", async () => {
+    const none = { id: "a", at: 5, on: "2026-05-01", kind: "taken", volume: { ml: 0 } } as const;
+    const kept = { ...bottle, entries: [...bottle.entries, none] };
+    await (await logbookBase()()).put("bottles", kept, bottle.id);
+    expect(await bottleStore(logbookBase()).load()).toMatchObject({ bottles: [kept], unread: 0 });
+    expect(stateOf(kept).left).toBe(1000);
   });
 
   test("in a browser that keeps nothing are refused, and nothing is thrown", async () => {

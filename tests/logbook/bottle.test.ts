@@ -116,6 +116,39 @@ describe("how a bottle stands", () => {
     expect(stateOf(topped)).toMatchObject({ left: 1000, served: 5, serves: 20 });
   });
 
+  test("films in a bath that went to waste count as through it, and not to what is left", () => {
+    const run: Act = {
+      kind: "drawn",
+      run: "r",
+      bath: "fixer",
+      films: [{ size: "135-36", count: 2 }],
+      takes: { ml: 500 },
+    };
+    const fresh = withActs(bottleOf(fixerB), [run]);
+    expect(stateOf(fresh)).toMatchObject({ left: 500, films: 2, served: 0, serves: 10 });
+    expect(stateOf(fresh).bySize).toEqual([{ size: "135-36", count: 2 }]);
+    // What was poured into the tank took its part of the films before along.
+    const used = withActs(bottleOf(fixerB), [rolls(10), run]);
+    expect(stateOf(used)).toMatchObject({ left: 500, films: 12, served: 5 });
+  });
+
+  test("is open from the day that something was first poured from it, and due from then", () => {
+    const run: Act = { kind: "drawn", run: "r", bath: "fixer", films: [] };
+    for (const act of [rolls(1), run, { kind: "taken", volume: { ml: 5 } } as const]) {
+      const poured = withActs(bottleOf(fixerB), [act], "2026-04-10");
+      expect(stateOf(poured), act.kind).toMatchObject({
+        openedOn: "2026-04-10",
+        due: { on: "2026-06-10", by: "opened", since: "2026-04-10" },
+      });
+      const before = withActs(poured, [{ kind: "opened" }], "2026-04-03");
+      expect(stateOf(before).openedOn).toBe("2026-04-03");
+      const after = withActs(poured, [{ kind: "opened" }], "2026-04-20");
+      expect(stateOf(after).openedOn).toBe("2026-04-10");
+    }
+    const kept = withActs(bottleOf(fixerB), [{ kind: "tested", seconds: 25, film: "" }]);
+    expect(stateOf(kept).openedOn).toBeNull();
+  });
+
   test("it is half full from the day that it came to be so, and not once it is topped up", () => {
     const contents = {
       ...fixerB,
@@ -129,6 +162,13 @@ describe("how a bottle stands", () => {
     expect(stateOf(half).due).toEqual({ on: "2026-04-17", by: "half", since: "2026-04-10" });
     const topped = withActs(half, [{ kind: "added", volume: { ml: 10 } }], "2026-04-11");
     expect(stateOf(topped).due).toEqual({ on: "2026-05-01", by: "full", since: "2026-04-01" });
+  });
+
+  test("one that an earlier version kept with a billion months stands, and is due in a hundred years", () => {
+    const keeps = { full: { count: 1e9, unit: "months" } } as const;
+    const bottle = bottleOf({ ...fixerB, keeps });
+    expect(isBottle(bottle)).toBe(true);
+    expect(stateOf(bottle).due?.on).toBe("2126-04-01");
   });
 
   test("what was done earlier counts earlier, whenever it was written down", () => {
@@ -158,6 +198,16 @@ describe("how a bottle stands", () => {
     expect(comparable(stateOf(fresh))).toEqual({ last: 25, fresh: 25 });
     const later = withActs(fresh, [rolls(8), test(52, "gullrock 125 "), test(70, "Foghorn 400")]);
     expect(comparable(stateOf(later))).toEqual({ last: 52, fresh: 25 });
+    // Of two films that were tested fresh, against that of the last test.
+    const both = withActs(fresh, [test(40, "Foghorn 400"), rolls(8), test(90, "Foghorn 400")]);
+    expect(comparable(stateOf(both))).toEqual({ last: 90, fresh: 40 });
+    // What the one film says fresh is no longer true of a bath that 8 films have gone through.
+    const other = withActs(fresh, [rolls(8), test(90, "Foghorn 400")]);
+    expect(comparable(stateOf(other))).toBeNull();
+    expect(comparable(stateOf(withActs(other, [test(52, "Gullrock 125")])))).toEqual({
+      last: 52,
+      fresh: 25,
+    });
     // The first test was made when films had gone through it: nobody knows what it was fresh.
     const unknown = withActs(bottleOf(fixerB), [rolls(1), test(30, "Gullrock 125")]);
     expect(comparable(stateOf(unknown))).toBeNull();
@@ -171,6 +221,10 @@ describe("how a bottle stands", () => {
     expect(refusalOf(state, rolls(1), "2026-03-31")).toBe("before-mixed");
     const opened = stateOf(withActs(bottleOf(fixerB), [{ kind: "opened" }]));
     expect(refusalOf(opened, { kind: "opened" }, "2026-05-02")).toBe("opened-already");
+    // Who poured from it opened it then at the latest: earlier can still be said.
+    const poured = stateOf(withActs(bottleOf(fixerB), [rolls(1)]));
+    expect(refusalOf(poured, { kind: "opened" }, "2026-05-01")).toBe("opened-already");
+    expect(refusalOf(poured, { kind: "opened" }, "2026-04-30")).toBeNull();
     const away = stateOf(withActs(bottleOf(fixerB), [{ kind: "poured-away" }]));
     expect(refusalOf(away, rolls(1), "2026-05-02")).toBe("poured-away");
     expect(refusalOf(away, { kind: "removed" }, "2026-05-02")).toBeNull();

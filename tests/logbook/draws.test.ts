@@ -87,6 +87,30 @@ describe("a run draws on bottles", () => {
     expect(left("developer", "fixer", "wash")).toEqual(["Kelp-stock", "Fixer-B"]);
   });
 
+  test("that was left between stop and fixer draws on the stop bath, where it was written down or told of", () => {
+    const withStop: Worksheet = {
+      ...worksheet,
+      baths: { ...worksheet.baths, stop: { bottle: "Stop" } },
+    };
+    const stop = bottleOf({ ...fixerB, name: "Stop", kind: "stop" });
+    const left = (more: Partial<RunRecord>) =>
+      drawn(
+        run({
+          ended: "left",
+          worksheet: withStop,
+          presses: [{ section: "developer", at: 0 }],
+          ...more,
+        }),
+        [...bottles, stop],
+      ).map(([bottle]) => bottle);
+    expect(left({ pouredIn: ["developer", "stop"] })).toEqual(["Kelp-stock", "Stop"]);
+    expect(left({ pouredIn: [] })).toEqual([]);
+    // Of an older version, or of a page that went away, only what somebody told of is known.
+    expect(left({})).toEqual(["Kelp-stock"]);
+    const told = [{ kind: "poured", at: 700_000, bath: "stop", by: 4 }] as const;
+    expect(left({ ended: null, otherwise: told })).toEqual(["Kelp-stock", "Stop"]);
+  });
+
   test("a bath that is left out draws on none", () => {
     const without: Worksheet = {
       ...worksheet,
@@ -101,6 +125,27 @@ describe("a run draws on bottles", () => {
     expect(drawsOf(run(), [old, fresh], day).map(({ bottle }) => bottle)).toEqual(["new"]);
     expect(drawsOf(run(), [fresh, old], "2026-05-02").map(({ bottle }) => bottle)).toEqual(["old"]);
     expect(drawsOf(run(), [fresh], "2026-05-02")).toEqual([]);
+  });
+
+  test("of two bottles of one name and one day, on the one that stood there as it began", () => {
+    const { begunAt } = run();
+    const mixedAt = (bottle: Bottle, at: number): Bottle => ({
+      ...bottle,
+      entries: bottle.entries.map((entry) => ({ ...entry, at })),
+    });
+    const old = (pouredAt: number): Bottle => {
+      const bottle = mixedAt(bottleOf(fixerB, "old"), 1);
+      const away = { kind: "poured-away", id: "away", at: pouredAt, on: day } as const;
+      return { ...bottle, entries: [...bottle.entries, away] };
+    };
+    const fresh = (at: number) => mixedAt(bottleOf({ ...fixerB, mixedOn: day }, "new"), at);
+    const one = (...shelf: readonly Bottle[]) =>
+      drawsOf(run(), shelf, day).map(({ bottle }) => bottle);
+    const [before, after] = [begunAt - 60_000, begunAt + 60_000];
+    expect(one(old(after), fresh(after + 1))).toEqual(["old"]);
+    expect(one(old(before), fresh(before + 1))).toEqual(["new"]);
+    // Its name was typed before it was written down.
+    expect(one(old(before), fresh(after))).toEqual(["new"]);
   });
 
   test("on a bottle that has been given another name since, and on none that is deleted", () => {

@@ -1,7 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fixerLife } from "../../src/trade/fixer-life.ts";
-import { dayAfter, daysBetween, dueOf, isDay } from "../../src/trade/keeping.ts";
+import {
+  dayAfter,
+  daysBetween,
+  dueOf,
+  isDay,
+  isSpan,
+  longest,
+  spanUnits,
+} from "../../src/trade/keeping.ts";
 
 const day = fc
   .integer({ min: Date.UTC(1990, 0, 1), max: Date.UTC(2090, 0, 1) })
@@ -28,6 +36,31 @@ describe("a day", () => {
         expect(daysBetween(from, dayAfter(from, { count, unit: "days" }))).toBe(count);
       }),
     );
+  });
+
+  test("after a span that nobody means is that after the longest, and sorts behind all that come sooner", () => {
+    for (const unit of spanUnits) {
+      const most = dayAfter("2026-05-01", { count: longest[unit], unit });
+      expect(most.slice(0, 3), unit).toBe("212");
+      for (const count of [longest[unit] + 1, 99_999, 1e9, 1e300])
+        expect(dayAfter("2026-05-01", { count, unit }), unit).toBe(most);
+      expect(dayAfter("9990-05-01", { count: longest[unit], unit })).toBe("9999-12-31");
+    }
+  });
+
+  test("after a part of a span is that after the whole ones in it", () => {
+    for (const unit of spanUnits)
+      expect(dayAfter("2026-05-01", { count: 1.9, unit })).toBe(
+        dayAfter("2026-05-01", { count: 1, unit }),
+      );
+  });
+
+  test("is a whole number of them, from 1 to the longest, away", () => {
+    for (const unit of spanUnits) {
+      for (const count of [1, 2, longest[unit]]) expect(isSpan({ count, unit })).toBe(true);
+      for (const count of [0, 0.5, 1.5, longest[unit] + 1, 1e9, Number.NaN])
+        expect(isSpan({ count, unit }), `${count} ${unit}`).toBe(false);
+    }
   });
 
   test("of months, counted on, is the month that JavaScript's own calendar comes to", () => {

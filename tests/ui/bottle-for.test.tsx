@@ -95,6 +95,16 @@ describe("a bath of Work out", () => {
     expect(workOut.worksheet.value).toEqual(demos.gullrock);
   });
 
+  test("is given the last clearing time of a fixer, and no fresh one where that was another film’s", async () => {
+    const other: Act = { kind: "tested", seconds: 90, film: "Foghorn 400" };
+    const { workOut } = await shown(
+      "fixer",
+      withActs(bottleOf(fixerB), tested(30), rolls(8), other),
+    );
+    await choose("Fixer B");
+    expect(workOut.worksheet.value?.baths?.fixer?.clearing).toEqual({ time: "1:30" });
+  });
+
   test("takes from a working developer its strength and its films, and the time they add", async () => {
     const { workOut } = await shown("developer", withActs(bottleOf(mq), rolls(4)));
     const before = workOut.plan.value?.developmentSeconds ?? 0;
@@ -181,6 +191,17 @@ describe("a run that ended", () => {
     await settled();
     // Of the one that was cut off nothing was pressed for.
     expect(films(kept())).toEqual([2]);
+  });
+
+  test("ages no second bottle that was given the name on the same day", async () => {
+    const { shelf, kept } = shelfByHand({ bottles: [bottleOf(fixerB)] });
+    await shelf.draw(record);
+    await shelf.act("Fixer-B", { kind: "poured-away" }, "2026-05-14");
+    await shelf.mix({ ...fixerB, mixedOn: "2026-05-14" });
+    const next = shelfByHand({ bottles: kept(), runs: [record] });
+    await settled();
+    await next.shelf.draw(record);
+    expect(films(next.kept())).toEqual([2, 0]);
   });
 
   test("and was taken back stays so", async () => {

@@ -216,6 +216,20 @@ describe("a fixer", () => {
     ).toEqual(["April 1, 20260:25Gullrock 1250", "April 21, 20260:52Gullrock 1258"]);
   });
 
+  test("whose last test was of another film than the fresh one’s is called neither good nor spent by it", async () => {
+    const other: Act = { kind: "tested", seconds: 90, film: "Foghorn 400" };
+    await shown({
+      bottles: [
+        withActs(bottleOf(fixerB), [
+          ["2026-04-01", tested(30)],
+          ["2026-04-20", rolls(8)],
+          ["2026-04-21", other],
+        ]),
+      ],
+    });
+    expect(screen.getByText(fixerWords.testSays.silent)).toBeTruthy();
+  });
+
   test("that was never tested is told how: fresh first", async () => {
     await shown({ bottles: [bottleOf(fixerB)] });
     expect(screen.getByText(bottleForm.freshFirst)).toBeTruthy();

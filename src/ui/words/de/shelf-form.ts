@@ -15,6 +15,7 @@ export const bottleForm = {
   opened: "Nach dem Öffnen",
   unit: "gezählt in",
   units: { days: "Tagen", weeks: "Wochen", months: "Monaten" },
+  spanMay: (most: string) => `eine ganze Zahl von 1 bis ${most}`,
   filmsPerLitre: "Filme je Liter",
   filmsHint: "In Filmen von 80 Quadratzoll (516 cm²): ein 135-36, ein 120, vier 4x5in.",
   addPerFilm: "Mehr Zeit je Film davor, %",

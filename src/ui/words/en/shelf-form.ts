@@ -15,6 +15,8 @@ export const bottleForm = {
   opened: "Once opened",
   unit: "counted in",
   units: { days: "days", weeks: "weeks", months: "months" },
+  /** How many of them. */
+  spanMay: (most: string) => `a whole number from 1 to ${most}`,
   filmsPerLitre: "Films a litre serves",
   filmsHint: "In films of 80 sq in (516 cm²): one 135-36, one 120, four 4x5in.",
   addPerFilm: "Time added for each film before, %",

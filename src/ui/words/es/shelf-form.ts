@@ -15,6 +15,7 @@ export const bottleForm = {
   opened: "Una vez abierta",
   unit: "contado en",
   units: { days: "días", weeks: "semanas", months: "meses" },
+  spanMay: (most: string) => `un número entero de 1 a ${most}`,
   filmsPerLitre: "Películas por litro",
   filmsHint: "En películas de 80 pulgadas cuadradas (516 cm²): una 135-36, una 120, cuatro 4x5in.",
   addPerFilm: "Tiempo añadido por película anterior, %",

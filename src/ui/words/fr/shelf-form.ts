@@ -15,6 +15,7 @@ export const bottleForm = {
   opened: "Une fois ouverte",
   unit: "compté en",
   units: { days: "jours", weeks: "semaines", months: "mois" },
+  spanMay: (most: string) => `un nombre entier de 1 à ${most}`,
   filmsPerLitre: "Films par litre",
   filmsHint: "En films de 80 pouces carrés (516 cm²) : un 135-36, un 120, quatre 4x5in.",
   addPerFilm: "Temps ajouté par film précédent, %",

@@ -15,6 +15,7 @@ export const bottleForm = {
   opened: "Una volta aperta",
   unit: "contato in",
   units: { days: "giorni", weeks: "settimane", months: "mesi" },
+  spanMay: (most: string) => `un numero intero da 1 a ${most}`,
   filmsPerLitre: "Pellicole per litro",
   filmsHint: "In pellicole da 80 pollici quadrati (516 cm²): una 135-36, una 120, quattro 4x5in.",
   addPerFilm: "Tempo in più per ogni pellicola prima, %",

@@ -15,6 +15,7 @@ export const bottleForm = {
   opened: "Eenmaal geopend",
   unit: "geteld in",
   units: { days: "dagen", weeks: "weken", months: "maanden" },
+  spanMay: (most: string) => `een heel getal van 1 tot en met ${most}`,
   filmsPerLitre: "Films per liter",
   filmsHint: "In films van 80 vierkante inch (516 cm²): één 135-36, één 120, vier 4x5in.",
   addPerFilm: "Extra tijd per film ervoor, %",

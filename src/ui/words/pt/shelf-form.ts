@@ -15,6 +15,7 @@ export const bottleForm = {
   opened: "Depois de aberta",
   unit: "contado em",
   units: { days: "dias", weeks: "semanas", months: "meses" },
+  spanMay: (most: string) => `um número inteiro de 1 a ${most}`,
   filmsPerLitre: "Filmes por litro",
   filmsHint: "Em filmes de 80 polegadas quadradas (516 cm²): um 135-36, um 120, quatro 4x5in.",
   addPerFilm: "Tempo a mais por filme anterior, %",
