@@ -1,8 +1,9 @@
 // The shelf of bottles, kept in this browser: entries are added to a bottle and never changed. A browser may
 // refuse to keep anything: that comes back as data, and the program goes on without.
 
-import { inOne, type OpenBase } from "./base.ts";
+import type { OpenBase } from "./base.ts";
 import { type Bottle, type Entry, isBottle } from "./bottle.ts";
+import { inTime } from "./in-time.ts";
 import { soon } from "./soon.ts";
 
 type FoundBottles =
@@ -47,16 +48,14 @@ export function bottleStore(open: OpenBase): BottleStore {
   /** Reads and writes at one go, so that no other page's entry is lost; false where `next` will have none of it. */
   async function change(id: string, next: (was: unknown) => Bottle | null): Promise<boolean> {
     try {
-      return await soon(
-        inOne(await open(), ["bottles"], async (writing) => {
-          const bottles = writing.objectStore("bottles");
-          const bottle = next(await bottles.get(id));
-          // What could not be read again would take the whole bottle from the shelf.
-          if (!isBottle(bottle)) return false;
-          await bottles.put(bottle, id);
-          return true;
-        }),
-      );
+      return await inTime(open, ["bottles"], async (writing) => {
+        const bottles = writing.objectStore("bottles");
+        const bottle = next(await bottles.get(id));
+        // What could not be read again would take the whole bottle from the shelf.
+        if (!isBottle(bottle)) return false;
+        await bottles.put(bottle, id);
+        return true;
+      });
     } catch {
       return false;
     }

@@ -14,7 +14,11 @@ beforeEach(() => {
     button.addEventListener("click", () => clicks.push(button.id));
   ends = followEnter();
 });
-afterEach(() => ends());
+afterEach(() => {
+  ends();
+  // Other tests of the same worker look for their own buttons in it.
+  document.body.innerHTML = "";
+});
 
 const enter = (on: string, more: object = {}) =>
   fireEvent.keyDown(document.querySelector(on) ?? document.body, { key: "Enter", ...more });
