@@ -76,7 +76,6 @@ export function openGuide({ run, script, steady, ...parts }: GuideParts): Guide 
         parts.leave();
         return;
       case "again":
-        run.fallSilent();
         run.where();
     }
   }

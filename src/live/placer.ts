@@ -101,6 +101,7 @@ export function openPlacer(player: Player, since = Number.NEGATIVE_INFINITY): Ou
       heard = next;
       look();
     },
+    ahead: () => 0,
     look,
     resettle: (how) => lift(({ sound }) => how === "all" || sound?.begun() === false),
     close: () => lift(() => true),

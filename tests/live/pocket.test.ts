@@ -3,9 +3,11 @@ import { describe, expect, test } from "vitest";
 import { openPocket } from "../../src/live/pocket.ts";
 import { openRenderer } from "../../src/live/pocket-render.ts";
 import type { Laid, PocketPlayer, PocketTrack } from "../../src/live/pocket-shape.ts";
+import { forms } from "../../src/script/script.ts";
 import type { Cue, Section } from "../../src/timeline/score.ts";
 import { headerBytes, lay, pieceBytes } from "../../src/track/pocket-track.ts";
 import { gullrock } from "../plan/worksheets.ts";
+import { english } from "../timeline/scene.ts";
 import { runByHand } from "./by-hand.ts";
 
 /** A short bath or two, so that whole sessions can be heard. */
@@ -27,8 +29,11 @@ interface Stretch {
   until: number;
 }
 
-/** A run heard in the pocket by an element by hand, whose clock is the run's. */
-function pocketByHand({ delay = 0, lets = true } = {}) {
+/**
+ * A run heard in the pocket by an element by hand, whose clock is the run's.
+ * @param makes seconds that a track takes to be made, the how-manyth it may be.
+ */
+function pocketByHand({ delay = 0, lets = true, makes = (_nth: number) => 0 } = {}) {
   const hand = runByHand(worksheet);
   const now = () => hand.clocks().steady;
   const stretches: Stretch[] = [];
@@ -38,6 +43,7 @@ function pocketByHand({ delay = 0, lets = true } = {}) {
   let rendering: Laid | undefined;
   let paused = true;
   let unasked = () => {};
+  let rendered = 0;
   let begun = 0;
   let silent = 0;
   let plays = 0;
@@ -106,9 +112,14 @@ function pocketByHand({ delay = 0, lets = true } = {}) {
     lay,
     render(laid) {
       rendering = laid;
+      rendered += 1;
       let off = false;
+      const made =
+        makes(rendered) === 0
+          ? setImmediate()
+          : new Promise<void>((resolve) => void player.after(makes(rendered), resolve));
       return {
-        track: setImmediate().then(() => (off ? null : new Blob())),
+        track: made.then(() => (off ? null : new Blob())),
         callOff() {
           off = true;
         },
@@ -156,6 +167,21 @@ function pocketByHand({ delay = 0, lets = true } = {}) {
     lose(seconds: number) {
       moveTo(position() - seconds, 0);
     },
+    /** Words that were heard from their first to their last, and since when: seconds on the steady clock. */
+    heardWhole(): readonly { readonly says: string; readonly at: number }[] {
+      return stretches.flatMap(({ laid, position: at, from, until }) =>
+        (laid?.sections ?? []).flatMap(({ start, pieces }) =>
+          [...new Set(pieces.flatMap(({ sounds }) => sounds.map(({ cue }) => cue)))].flatMap(
+            ({ says, at: into, until: over }) => {
+              const when = from + start + into - at;
+              const whole =
+                when >= from - 1e-9 && when + over - into <= Math.min(until, now()) + 1e-9;
+              return says !== undefined && whole ? [{ says, at: when }] : [];
+            },
+          ),
+        ),
+      );
+    },
     /** When a place in a section was played: seconds on the steady clock, each time it was. */
     heardAt(index: number, seconds: number): readonly number[] {
       return stretches.flatMap(({ laid, position: at, from, until }) => {
@@ -168,6 +194,9 @@ function pocketByHand({ delay = 0, lets = true } = {}) {
     },
   };
 }
+
+const isWording = (says: string, key: string) =>
+  forms.some((form) => says === english.say(key, form).join(" "));
 
 /** Pressed up to a bath, and a second into it. */
 async function inBath(upTo: string, options = {}) {
@@ -237,6 +266,54 @@ describe("A run heard in the pocket", () => {
     const told = answer?.find(({ cue }) => !section.cues.includes(cue) && cue.says)?.cue;
     expect(told?.says).toContain("left");
     expect(heardAt(index, told?.at ?? 0)).toHaveLength(1);
+  });
+
+  /** Renderers of a slow phone, of one that is slow now and then, and of one that nobody notices. */
+  const renderers = {
+    quick: () => 0,
+    slow: () => 0.7,
+    "slow now and then": (nth: number) => (nth % 3 === 0 ? 1.6 : 0.1),
+  };
+
+  for (const [how, makes] of Object.entries(renderers)) {
+    test(`says whole whatever is asked for, where a track is made anew by a ${how} renderer`, async () => {
+      for (const delay of [0, 0.3]) {
+        const { hand, wait, heardWhole } = await inBath("developer", { makes, delay });
+        await wait(20);
+        const from = hand.clocks().steady;
+        hand.hold();
+        await wait(65);
+        const all = heardWhole().filter(({ at }) => at > from);
+        for (const option of ["rest.wrong", "rest.reading", "rest.less", "rest.leave", "rest.end"])
+          expect(
+            all.filter(({ says }) => isWording(says, option)),
+            option,
+          ).toHaveLength(1);
+        hand.guide.hushOrSpeak();
+        await wait(8);
+        hand.guide.hushOrSpeak();
+        await wait(8);
+        hand.guide.takeBack();
+        await wait(6);
+        const said = heardWhole().map(({ says }) => says);
+        for (const key of ["hush.on", "hush.off", "taken-back.not"])
+          expect(
+            said.filter((says) => isWording(says, key)),
+            key,
+          ).toHaveLength(1);
+      }
+    }, 60_000);
+  }
+
+  test("takes an option that was told late by a press after it, and offers none before the one before is over", async () => {
+    const makes = (nth: number) => (nth > 1 && nth % 2 === 0 ? 2 : 0.1);
+    const { hand, wait, heardWhole } = await inBath("developer", { makes });
+    await wait(20);
+    hand.hold();
+    const told = () => heardWhole().at(-1)?.says ?? "";
+    for (let i = 0; i < 900 && !isWording(told(), "rest.less"); i += 1) await wait(0.1);
+    hand.press();
+    expect(hand.run.detail()).toBe("brief");
   });
 
   test("makes nothing anew for an update that sounds the same", async () => {
