@@ -29,6 +29,8 @@ import { emptying, pouringLate, staysOf } from "./stays.ts";
 import { withoutWords } from "./teller.ts";
 import { PAUSE, type Wordings } from "./where.ts";
 
+/** No probe's reading moves an end that is as near as this, seconds. */
+const STANDS = 10;
 /** Time lost is worth telling from this on, seconds. */
 const WORTH_TELLING = 2;
 
@@ -162,10 +164,12 @@ export function openRun(parts: RunParts): Run {
   function read(temperature: Temperature, by: Reader = "person"): boolean {
     if (rehearses || !isDeveloping(positionNow())) return false;
     const end = () => staysOf(sectionOn())[0]?.pourOut ?? 0;
-    const before = end();
-    const happening: Happening = { kind: "read", section: sectionOn().id, temperature, by };
+    const stood = end();
+    // The hands are at the tank: what nobody asked for moves nothing under them any more.
+    if (by === "probe" && stood - elapsed() < STANDS) return false;
+    const happening: Happening = { kind: "read", section: sectionOn().id, temperature, by, stood };
     return learn(happening, steady(), () => {
-      const moved = end() - before;
+      const moved = end() - stood;
       // Nobody asked a thermometer that tells by itself.
       return by === "probe" && isAsItWas(moved) ? null : movedWordings(moved, script);
     });
