@@ -163,6 +163,10 @@ function pocketByHand({ delay = 0, lets = true, makes = (_nth: number) => 0 } = 
       pause();
       unasked();
     },
+    /** It plays on, and no script comes to be run. */
+    suspend(seconds: number) {
+      hand.shift({ steady: seconds, wall: seconds * 1000, audio: seconds });
+    },
     /** Its clock is off from now on, as if it had lost so many seconds. */
     lose(seconds: number) {
       moveTo(position() - seconds, 0);
@@ -365,6 +369,19 @@ describe("A run heard in the pocket", () => {
     expect(pocket.check()).toBe(true);
     const at = hand.clocks().steady - hand.run.begunAt() - 0.5;
     expect(heardAt(index, at)[0]).toBeCloseTo(hand.run.begunAt() + at, 1);
+  });
+
+  test("begins nothing that nobody pressed for while no script runs for 9 min of waiting, and is right at the press", async () => {
+    const { hand, wait, suspend, heardAt, heardWhole, index, section } = await inBath("developer");
+    await wait(section.seconds + 20);
+    const from = hand.clocks().steady;
+    suspend(540);
+    const now = hand.clocks().steady;
+    expect(heardAt(index + 1, 0).filter((at) => at < now)).toEqual([]);
+    expect(heardWhole().filter(({ at }) => at > from)).toEqual([]);
+    hand.press();
+    await wait(3);
+    expect(heardAt(index + 1, 1)).toEqual([expect.closeTo(hand.run.begunAt() + 1, 1)]);
   });
 
   test("plays as much ahead as it is heard late", async () => {
