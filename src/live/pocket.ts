@@ -3,8 +3,19 @@
 // anew, and it is changed where nothing sounds. It is past 200 lines because all of it moves the one position.
 import type { OwnSound } from "./knocks.ts";
 import type { Heard, Outlet } from "./outlet.ts";
-import { alike, behind, isFree, type Lying, placeIn, soundingAt, turns } from "./pocket-place.ts";
-import type { PocketParts, Rendering } from "./pocket-shape.ts";
+import { CHANGE, openMaking } from "./pocket-making.ts";
+import {
+  alike,
+  behind,
+  isFree,
+  type Lying,
+  lacking,
+  placeIn,
+  soundingAt,
+  turns,
+  type Wanted,
+} from "./pocket-place.ts";
+import type { PocketParts } from "./pocket-shape.ts";
 
 export interface Pocket extends Outlet {
   /** To be called now and then: whether it went on since the last time. Tries to wake what stands still. */
@@ -32,8 +43,6 @@ const TONE = 0.14;
 const MEASURED = 5;
 /** Between two looks for a place where nothing sounds, seconds. */
 const POLL = 0.1;
-/** A change of source is expected to take this long, seconds: so much silence is looked for. */
-const CHANGE = 0.25;
 /** Checks closer than this, seconds, tell nothing; of longer ones, this part must have been played. */
 const APART = 0.2;
 const ALIVE = 0.3;
@@ -47,12 +56,13 @@ export function openPocket(parts: PocketParts): Pocket {
   let heard: Heard = { sections: [], index: -1, pressedAt: 0 };
   let loaded: Lying | null = null;
   /** What is to take its place: being made, or waiting for a place where nothing sounds. */
-  let wanted: { readonly lying: Lying; readonly rendering: Rendering } | null = null;
+  let wanted: Wanted | null = null;
   let loading = false;
   let begun = false;
   let closed = false;
   /** Seconds that a seek takes, and the start of a track, as learnt. */
   const lags = { seek: 0.01, start: 0.01 };
+  const making = openMaking();
   /** Of the last time: when, where, and how much may be missing without having stood still. */
   let seen = { at: player.now(), position: 0, but: ERR };
   /** Whether it is to be looked at where it is anyway. */
@@ -151,11 +161,14 @@ export function openPocket(parts: PocketParts): Pocket {
   function make(lying: Lying): void {
     wanted?.rendering.callOff();
     const rendering = parts.render(lying.laid);
-    const mine = { lying, rendering };
+    const mine: Wanted = { lying, rendering, since: player.now() };
     wanted = mine;
     rendering.track.then(
       (track) => {
-        if (track !== null) change(mine, track);
+        if (track === null) return;
+        // The first is all of a session, and no answer.
+        if (begun) making.took(player.now() - mine.since);
+        change(mine, track);
       },
       () => {
         if (wanted === mine) fail();
@@ -164,8 +177,10 @@ export function openPocket(parts: PocketParts): Pocket {
   }
 
   /** Another track in place of the one that plays, as soon as nothing sounds. */
-  function change(mine: NonNullable<typeof wanted>, track: Blob): void {
+  function change(mine: Wanted, track: Blob): void {
     if (closed || wanted !== mine) return;
+    missed(mine);
+    if (wanted !== mine) return;
     if (loading || !isFree(section(), elapsed(), elapsed() + CHANGE)) {
       player.after(POLL, () => change(mine, track));
       return;
@@ -190,6 +205,15 @@ export function openPocket(parts: PocketParts): Pocket {
         else if (before === null) fail();
         else stopped();
       });
+  }
+
+  /** Words that the other track comes too late for are to be told anew: that makes another one. */
+  function missed({ since }: Wanted): void {
+    const on = section();
+    if (loaded === null || on === undefined) return;
+    const from = elapsed(since - player.now());
+    const words = lacking(loaded, heard.index, on, from, elapsed(CHANGE));
+    if (words.length > 0) heard.late?.(words);
   }
 
   function heardNow(): void {
@@ -238,6 +262,7 @@ export function openPocket(parts: PocketParts): Pocket {
   player.onPauseUnasked(stopped);
   return {
     update,
+    ahead: () => making.ahead() + delay,
     look() {
       if (!awaited) settle();
     },
