@@ -22,6 +22,7 @@ import { dayAndTime, pressLines } from "../../src/ui/write-up-model.ts";
 import { openWriteUp } from "../../src/ui/write-up-state.ts";
 import { foghorn } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
+import { bottleOf, fixerB, shelfByHand } from "./shelf-by-hand.ts";
 import { begunAt, gullrock, night, type Says, writeUpWorld as world } from "./write-up-world.tsx";
 import "./late-words.ts";
 
@@ -204,8 +205,8 @@ describe("the runs", () => {
 });
 
 describe("doing a run again", () => {
-  const asked = async () => {
-    const it = world();
+  const asked = async (says: Says = {}) => {
+    const it = world(says);
     await shown(it);
     await press(/^Do this again \(Night exercise/);
     const field = night_().getByLabelText(againWords.asks) as HTMLInputElement;
@@ -222,11 +223,8 @@ describe("doing a run again", () => {
     await type("22,5 C");
     await press(againWords.make);
     const { developer, mixing, tempering, ...rest } = it.again[0] ?? demos.gullrock;
-    expect(developer).toEqual({
-      ...foghorn.developer,
-      temperature: { c: 22.5 },
-      readings: undefined,
-    });
+    const { filmsBefore: _, ...asBefore } = foghorn.developer;
+    expect(developer).toEqual({ ...asBefore, temperature: { c: 22.5 } });
     expect([mixing, tempering]).toEqual([undefined, undefined]);
     expect(rest.tank).toEqual(foghorn.tank);
   });
@@ -236,6 +234,27 @@ describe("doing a run again", () => {
     await type("20.5");
     await press(againWords.make);
     expect(it.again[0]?.developer.temperature).toEqual({ c: 20.5 });
+  });
+
+  test("fills in from a bottle as it stands on the shelf now, and goes on without a shelf", async () => {
+    const worksheet = {
+      ...foghorn,
+      baths: { fixer: { time: "5:00", bottle: "Fixer B", filmsBefore: 19 } },
+    };
+    const runs = [{ ...night, worksheet }];
+    const { shelf } = shelfByHand({ bottles: [bottleOf(fixerB)] });
+    for (const bottles of [async () => shelf, undefined]) {
+      const { it, type } = await asked(bottles ? { runs, bottles } : { runs });
+      await type("21 °C");
+      await press(againWords.make);
+      expect(it.again).toHaveLength(1);
+      expect(it.again[0]?.baths?.fixer).toEqual({
+        time: "5:00",
+        bottle: "Fixer B",
+        ...(bottles ? { filmsPerLitre: 20, filmsBefore: 0, kept: { ml: 1000 } } : {}),
+      });
+      cleanup();
+    }
   });
 
   test("says what may stand there where it is no temperature, or none of a bath", async () => {
