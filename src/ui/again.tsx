@@ -1,8 +1,9 @@
 // "Do this again": asks for the one thing that is another today, the developer's temperature, and hands the
 // worksheet of today over.
 import { useId, useRef, useState } from "preact/hooks";
+import { bottledBaths } from "../logbook/draws.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
-import { bottlesIn, filledFrom, worksheetOfToday } from "./do-again.ts";
+import { filledFrom, worksheetOfToday } from "./do-again.ts";
 import { mayOf, withNames } from "./field-names.ts";
 import { lateWords, words, writing } from "./language.ts";
 import { readField } from "./read-field.ts";
@@ -43,7 +44,7 @@ export function Again({ worksheet, bottles, useWorksheet, leave }: AgainProps) {
   }
 
   async function filled(today: Worksheet): Promise<Worksheet> {
-    if (bottlesIn(today).length === 0) return today;
+    if (bottledBaths(today).length === 0) return today;
     try {
       const shelf = await bottles();
       // A run that has just ended may still be writing on it.

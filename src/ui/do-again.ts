@@ -1,6 +1,7 @@
 // An old run's worksheet and today's temperature in, today's worksheet out: leaflet, method, tank and baths as they
 // were, and nothing in it that was measured on the day of the run. What stands on the shelf now is taken from there.
 import type { BottleState } from "../logbook/bottle-state.ts";
+import { bottledBaths, bottleNamed } from "../logbook/draws.ts";
 import { readWorksheet, type WorksheetReading } from "../plan/read-worksheet.ts";
 import type { BathWish, Worksheet } from "../plan/worksheet.ts";
 import type { Temperature } from "../units/temperature.ts";
@@ -30,17 +31,10 @@ function withoutMeasures(baths: NonNullable<Worksheet["baths"]>) {
   );
 }
 
-/** By bath, the name of the bottle that each is poured from; of those that are skipped, none. */
-export function bottlesIn({ developer, baths = {} }: Worksheet): readonly [string, string][] {
-  return [
-    ["developer", developer] as const,
-    ...Object.entries(baths).filter(([, { skip }]) => !skip),
-  ].flatMap(([bath, { bottle }]): [string, string][] => (bottle ? [[bath, bottle]] : []));
-}
-
 /** Where a bottle of the name stands on the shelf, what is said of it there: as by choosing it in Work out. */
 export function filledFrom(worksheet: Worksheet, states: readonly BottleState[]): Worksheet {
-  const filled = bottlesIn(worksheet).reduce((draft, [bath, bottle]) => {
+  const filled = bottledBaths(worksheet).reduce((draft, bath) => {
+    const bottle = bottleNamed(worksheet, bath);
     const state = offeredFor(states, bath).find(({ contents }) => contents.name === bottle);
     return state === undefined ? draft : withBottle(draft, bath, state);
   }, draftOf(worksheet));
