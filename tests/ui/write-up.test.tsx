@@ -487,6 +487,25 @@ describe("finding", () => {
     ]);
   });
 
+  test.each([
+    ["two", [gullrock, night]],
+    ["three", [gullrock, night, { ...gullrock, id: "more", begunAt: begunAt - 1000 }]],
+  ])(
+    "is shown for as long as it holds, also once the last of %s runs of a film is gone",
+    async (_, runs) => {
+      await shown(world({ runs }));
+      await choose(find.film, /^Foghorn 400/);
+      await press(/^Take out/);
+      expect(titles()).toEqual([]);
+      const select = screen.getByLabelText(find.film) as HTMLSelectElement;
+      expect(select.selectedOptions[0]?.text).toBe(find.choice("Foghorn 400", 0));
+      await choose(find.film, new RegExp(`^${find.all}$`));
+      expect(titles()).toHaveLength(runs.length - 1);
+      const left = screen.getByLabelText(find.film) as HTMLSelectElement;
+      expect([...left.options].some(({ text }) => text.startsWith("Foghorn"))).toBe(false);
+    },
+  );
+
   test("takes a run that was said to be otherwise out of the choice at once", async () => {
     await shown(world({ runs: many }));
     await choose(find.stars, /^5: /);
