@@ -83,6 +83,7 @@ export const beside = {
   method: "Verfahren",
   tank: "Dose",
   agitated: "Bewegung",
+  pressed: "Gedrückt, gezählt vom ersten Mal an",
   agitation: (first: string, every: string, lasts: string) =>
     `anfangs ${first}, dann alle ${every} für ${lasts}`,
 };

@@ -80,6 +80,7 @@ export const beside = {
   method: "Method",
   tank: "Tank",
   agitated: "Agitation",
+  pressed: "Pressed, counted from the first press",
   agitation: (first: string, every: string, lasts: string) =>
     `first ${first}, then every ${every} for ${lasts}`,
 };

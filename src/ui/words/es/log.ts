@@ -80,6 +80,7 @@ export const beside = {
   method: "Método",
   tank: "Tanque",
   agitated: "Agitación",
+  pressed: "Pulsaciones, contadas desde la primera",
   agitation: (first: string, every: string, lasts: string) =>
     `primero ${first}, luego cada ${every} durante ${lasts}`,
 };

@@ -81,6 +81,7 @@ export const beside = {
   method: "Méthode",
   tank: "Cuve",
   agitated: "Agitation",
+  pressed: "Appuis, comptés depuis le premier",
   agitation: (first: string, every: string, lasts: string) =>
     `d’abord ${first}, puis toutes les ${every} pendant ${lasts}`,
 };

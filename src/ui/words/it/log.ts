@@ -79,6 +79,7 @@ export const beside = {
   method: "Metodo",
   tank: "Tank",
   agitated: "Agitazione",
+  pressed: "Premuto, contando dalla prima volta",
   agitation: (first: string, every: string, lasts: string) =>
     `prima ${first}, dopo ogni ${every} per ${lasts}`,
 };

@@ -82,6 +82,7 @@ export const beside = {
   method: "Methode",
   tank: "Tank",
   agitated: "Beweging",
+  pressed: "Gedrukt, geteld vanaf de eerste keer",
   agitation: (first: string, every: string, lasts: string) =>
     `eerst ${first}, daarna elke ${every} gedurende ${lasts}`,
 };

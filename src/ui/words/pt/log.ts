@@ -80,6 +80,7 @@ export const beside = {
   method: "Método",
   tank: "Tanque",
   agitated: "Agitação",
+  pressed: "Pressionado, contando desde a primeira vez",
   agitation: (first: string, every: string, lasts: string) =>
     `primeiro ${first}, depois a cada ${every} durante ${lasts}`,
 };
