@@ -100,7 +100,7 @@ describe("the room's lists", () => {
   test("are empty at first, and there on the next visit with their ticks", async () => {
     const store = roomStore(logbookBase());
     expect(await store.load()).toEqual({ kind: "found", lists: emptyRoom });
-    expect(await store.keep(lists)).toBe(true);
+    expect(await store.change(() => lists)).toEqual({ was: emptyRoom, lists });
     expect(await roomStore(logbookBase()).load()).toEqual({ kind: "found", lists });
   });
 
@@ -109,8 +109,19 @@ describe("the room's lists", () => {
     await base.put("rooms", { tankside: 2, lists: {} }, "lists");
     const store = roomStore(logbookBase());
     expect(await store.load()).toEqual({ kind: "refused" });
-    expect(await store.keep(lists)).toBe(false);
+    expect(await store.change(() => lists)).toBeNull();
     expect(await base.get("rooms", "lists")).toEqual({ tankside: 2, lists: {} });
+  });
+
+  test("of two pages are each changed from what is kept, and not from what the other had read", async () => {
+    const [one, other] = [roomStore(logbookBase()), roomStore(logbookBase())];
+    await Promise.all([one.load(), other.load()]);
+    const closing = [{ text: "Taps off", done: false }];
+    await Promise.all([
+      one.change((was) => ({ ...was, opening: lists.opening })),
+      other.change((was) => ({ ...was, closing })),
+    ]);
+    expect(await one.load()).toEqual({ kind: "found", lists: { ...lists, closing } });
   });
 
   test("are a line each, and a line that stays stays ticked", () => {
@@ -124,6 +135,6 @@ describe("the room's lists", () => {
   test("in a browser that keeps nothing are refused, and nothing is thrown", async () => {
     vi.stubGlobal("indexedDB", undefined);
     expect(await roomStore(logbookBase()).load()).toEqual({ kind: "refused" });
-    expect(await roomStore(logbookBase()).keep(lists)).toBe(false);
+    expect(await roomStore(logbookBase()).change(() => lists)).toBeNull();
   });
 });

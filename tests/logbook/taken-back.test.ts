@@ -8,7 +8,7 @@ import { bottleStore } from "../../src/logbook/bottle-store.ts";
 import { everything } from "../../src/logbook/everything.ts";
 import { CHANGED } from "../../src/logbook/line-blocks.ts";
 import type { Picture } from "../../src/logbook/picture.ts";
-import { roomStore } from "../../src/logbook/room-store.ts";
+import { emptyRoom, roomStore } from "../../src/logbook/room-store.ts";
 import { runStore } from "../../src/logbook/run-store.ts";
 import { settingsShelf } from "../../src/logbook/settings-shelf.ts";
 import { anyBottle } from "./any-bottle.ts";
@@ -192,7 +192,7 @@ describe("What was changed after a file was taken in", () => {
 
   test("and is none of the file's is not touched", async () => {
     const { it, before } = await takenIn();
-    await roomStore(it.open).keep({ opening: [], closing: [], waste: [] });
+    await roomStore(it.open).change(() => emptyRoom);
     await bottleStore(it.open).load();
     await it.all.takeBack(before);
     expect(await it.base.count("rooms")).toBe(1);
