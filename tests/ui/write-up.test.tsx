@@ -621,6 +621,33 @@ describe("pictures of the negatives", () => {
     expect(await night_().findByRole("img", { name: "Six thin frames" })).toBeTruthy();
   });
 
+  test.each([
+    ["as it was being kept", fireEvent.change],
+    ["and was not even left", fireEvent.input],
+  ])(
+    "come back with the description that was typed last before they were taken out, %s",
+    async (_, type) => {
+      const slow = <Came,>(came: Promise<Came>) => answered().then(() => came);
+      const it = world();
+      const { keep } = it.ports.pictures;
+      it.ports.pictures.keep = (picture) => slow(keep(picture));
+      await shown(it);
+      await add(photo);
+      await act(async () => void (await answered()));
+      const field = night_().getByLabelText(pictureWords.alt);
+      await act(async () => {
+        type(field, { target: { value: "Six thin frames" } });
+        fireEvent.click(night_().getByRole("button", { name: new RegExp(pictureWords.remove) }));
+        await answered();
+        await answered();
+      });
+      expect(it.pictured).toEqual([]);
+      await press(writeWords.undo);
+      expect(await night_().findByRole("img", { name: "Six thin frames" })).toBeTruthy();
+      expect(it.pictured.map(({ alt }) => alt)).toEqual(["Six thin frames"]);
+    },
+  );
+
   test("that are none, or find no room, are said, and nothing else changes", async () => {
     const it = world({ picturing: "no room" });
     await shown(it);
