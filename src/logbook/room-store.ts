@@ -2,7 +2,8 @@
 // what is ticked off. A browser may refuse to keep anything: that comes back as data.
 
 import { isObject } from "../units/object.ts";
-import { inOne, type OpenBase } from "./base.ts";
+import type { OpenBase } from "./base.ts";
+import { inTime } from "./in-time.ts";
 import { soon } from "./soon.ts";
 
 export const roomListIds = ["opening", "closing", "waste"] as const;
@@ -38,7 +39,7 @@ export function roomStore(open: OpenBase): RoomStore {
   return {
     async load() {
       try {
-        const lists = keptIn(await soon((await open()).get("rooms", ROOM)));
+        const lists = keptIn(await soon(open().then((base) => base.get("rooms", ROOM))));
         return lists === null ? { kind: "refused" } : { kind: "found", lists };
       } catch {
         return { kind: "refused" };
@@ -46,17 +47,15 @@ export function roomStore(open: OpenBase): RoomStore {
     },
     async change(next) {
       try {
-        return await soon(
-          // Read and written at one go, so that nothing of another page's is lost.
-          inOne(await open(), ["rooms"], async (writing) => {
-            const rooms = writing.objectStore("rooms");
-            const was = keptIn(await rooms.get(ROOM));
-            if (was === null) return null;
-            const lists = next(was);
-            await rooms.put({ tankside: 1, lists }, ROOM);
-            return { was, lists };
-          }),
-        );
+        // Read and written at one go, so that nothing of another page's is lost.
+        return await inTime(open, ["rooms"], async (writing) => {
+          const rooms = writing.objectStore("rooms");
+          const was = keptIn(await rooms.get(ROOM));
+          if (was === null) return null;
+          const lists = next(was);
+          await rooms.put({ tankside: 1, lists }, ROOM);
+          return { was, lists };
+        });
       } catch {
         return null;
       }

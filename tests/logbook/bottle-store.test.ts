@@ -132,6 +132,36 @@ describe("the room's lists", () => {
     expect(linesFrom(" \n", lists.opening)).toEqual([]);
   });
 
+  test("in a browser that never answers are given up", async () => {
+    vi.useFakeTimers();
+    const store = roomStore(() => new Promise(() => {}));
+    const acts = [store.load(), store.change(() => lists)];
+    await vi.advanceTimersByTimeAsync(3000);
+    expect(await Promise.all(acts)).toEqual([{ kind: "refused" }, null]);
+    vi.useRealTimers();
+  });
+
+  test("are not changed after it was said that they are not, where another page holds them for long", async () => {
+    const open = logbookBase();
+    const base = await open();
+    const held = base.transaction("rooms", "readwrite");
+    let letGo = false;
+    const holding = (async () => {
+      while (!letGo) await held.store.get("x");
+    })();
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    const changing = roomStore(open).change(() => lists);
+    for (let waited = 0; waited < 3; waited += 1) {
+      await vi.advanceTimersByTimeAsync(3000);
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+    vi.useRealTimers();
+    letGo = true;
+    await holding;
+    expect(await changing).toBeNull();
+    expect(await roomStore(open).load()).toEqual({ kind: "found", lists: emptyRoom });
+  });
+
   test("in a browser that keeps nothing are refused, and nothing is thrown", async () => {
     vi.stubGlobal("indexedDB", undefined);
     expect(await roomStore(logbookBase()).load()).toEqual({ kind: "refused" });
