@@ -1,7 +1,7 @@
 // The command line: its words in; what it prints, and its exit status, out. A worksheet file becomes its plan,
 // timeline, sheet, or a file to take along. One of the two places that wire the parts to the world; nothing is
 // worked out here.
-import { closeSync, openSync, readFileSync, renameSync, rmSync, writeSync } from "node:fs";
+import { closeSync, openSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { wishOf } from "./cli-wish.ts";
 import { type Fault, faultLine } from "./plan/faults.ts";
@@ -143,8 +143,12 @@ function writePieces(out: string, pieces: Iterable<Uint8Array>): void {
   const beside = `${out}.${process.pid}.part`;
   try {
     const file = openSync(beside, "w");
-    for (const piece of pieces) writeSync(file, piece);
-    closeSync(file);
+    try {
+      // Goes on until all of a piece is written, where writing once may write less.
+      for (const piece of pieces) writeFileSync(file, piece);
+    } finally {
+      closeSync(file);
+    }
     renameSync(beside, out);
   } catch (error) {
     rmSync(beside, { force: true });

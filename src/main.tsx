@@ -245,6 +245,7 @@ async function begin(): Promise<void> {
             useWorksheet,
             useTexts,
             after,
+            bottles: bottles.shelf,
             Shelf: bottles.Shelf,
             lookBeside: bottles.lookAgain,
           };

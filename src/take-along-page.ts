@@ -78,6 +78,7 @@ export function browserTakeAlong({ speakerOf, ...given }: Parts): TakePorts {
       };
     },
     deviceSpeaks: async (language) => (await speakerOf(language)).kind === "device",
+    now: () => Date.now(),
     address: () => location.href.replace(/#.*$/, ""),
     async copy(text) {
       try {

@@ -2,7 +2,8 @@
 // what is ticked off. A browser may refuse to keep anything: that comes back as data.
 
 import { isObject } from "../units/object.ts";
-import { inOne, type OpenBase } from "./base.ts";
+import type { OpenBase } from "./base.ts";
+import { inTime } from "./in-time.ts";
 import { soon } from "./soon.ts";
 
 export const roomListIds = ["opening", "closing", "waste"] as const;
@@ -21,46 +22,49 @@ type FoundRoom =
   | { readonly kind: "found"; readonly lists: RoomLists }
   | { readonly kind: "refused" };
 
+/** What is to become of the lists; asked anew of what is kept, which another page may have changed meanwhile. */
+export type RoomChange = (was: RoomLists) => RoomLists;
+
 /** Never rejects. */
 export interface RoomStore {
   /** `refused` also where they are kept in a shape of another make. */
   load(): Promise<FoundRoom>;
-  /** False where the browser would not, or what is there could not be read and is not to be written over. */
-  keep(lists: RoomLists): Promise<boolean>;
+  /** null where the browser would not, or what is there could not be read and is not to be written over. */
+  change(next: RoomChange): Promise<{ readonly was: RoomLists; readonly lists: RoomLists } | null>;
 }
 
 export const ROOM = "lists";
 
 export function roomStore(open: OpenBase): RoomStore {
-  let refused = false;
   return {
     async load() {
       try {
-        const kept: unknown = await soon((await open()).get("rooms", ROOM));
-        if (kept === undefined) return { kind: "found", lists: emptyRoom };
-        const lists = listsIn(kept);
-        refused = lists === null;
+        const lists = keptIn(await soon(open().then((base) => base.get("rooms", ROOM))));
         return lists === null ? { kind: "refused" } : { kind: "found", lists };
       } catch {
-        refused = true;
         return { kind: "refused" };
       }
     },
-    async keep(lists) {
-      if (refused) return false;
+    async change(next) {
       try {
-        await soon(
-          inOne(await open(), ["rooms"], async (writing) => {
-            await writing.objectStore("rooms").put({ tankside: 1, lists }, ROOM);
-          }),
-        );
-        return true;
+        // Read and written at one go, so that nothing of another page's is lost.
+        return await inTime(open, ["rooms"], async (writing) => {
+          const rooms = writing.objectStore("rooms");
+          const was = keptIn(await rooms.get(ROOM));
+          if (was === null) return null;
+          const lists = next(was);
+          await rooms.put({ tankside: 1, lists }, ROOM);
+          return { was, lists };
+        });
       } catch {
-        return false;
+        return null;
       }
     },
   };
 }
+
+const keptIn = (kept: unknown): RoomLists | null =>
+  kept === undefined ? emptyRoom : listsIn(kept);
 
 /** null: of another make. */
 export function listsIn(kept: unknown): RoomLists | null {

@@ -23,11 +23,11 @@ export interface RunLine {
 }
 
 /** Of what is made here, and of how it lies on its shelf: another number has all lines made anew. */
-export const LINES = 2;
+export const LINES = 3;
 
 export function lineOf(run: RunRecord): RunLine {
   const { id, begunAt, worksheet, note, stars } = run;
-  const { title, films, developer, tank } = worksheet;
+  const { title, films, developer, tank, baths = {} } = worksheet;
   const labels = [...new Set(films.map(({ label }) => label.trim()))];
   return {
     id,
@@ -45,6 +45,7 @@ export function lineOf(run: RunRecord): RunLine {
         developer.label,
         developer.dilution ?? "",
         developer.bottle ?? "",
+        ...Object.values(baths).map(({ bottle, skip }) => (skip ? "" : (bottle ?? ""))),
         tank.label ?? "",
         note,
       ].join("\n"),

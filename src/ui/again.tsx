@@ -1,23 +1,27 @@
 // "Do this again": asks for the one thing that is another today, the developer's temperature, and hands the
 // worksheet of today over.
-import { useId, useState } from "preact/hooks";
+import { useId, useRef, useState } from "preact/hooks";
+import { bottledBaths } from "../logbook/draws.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
-import { worksheetOfToday } from "./do-again.ts";
+import { filledFrom, worksheetOfToday } from "./do-again.ts";
 import { mayOf, withNames } from "./field-names.ts";
 import { lateWords, words, writing } from "./language.ts";
 import { readField } from "./read-field.ts";
+import type { Shelf } from "./shelf-state.ts";
 
 interface AgainProps {
   readonly worksheet: Worksheet;
+  readonly bottles: () => Promise<Shelf>;
   /** Fills in Work out with a worksheet, and goes there. */
   readonly useWorksheet: (worksheet: Worksheet) => void;
   readonly leave: () => void;
 }
 
-export function Again({ worksheet, useWorksheet, leave }: AgainProps) {
+export function Again({ worksheet, bottles, useWorksheet, leave }: AgainProps) {
   const id = useId();
   const [typed, setTyped] = useState("");
   const [fault, setFault] = useState("");
+  const filling = useRef(false);
   const said = lateWords.value.again;
   const was = worksheet.developer.temperature;
 
@@ -28,8 +32,28 @@ export function Again({ worksheet, useWorksheet, leave }: AgainProps) {
       return;
     }
     const today = worksheetOfToday(worksheet, read.value as typeof was);
-    if (today.kind === "worksheet") useWorksheet(today.worksheet);
+    if (today.kind === "worksheet") void use(today.worksheet);
     else refuse(today.faults[0]?.may ?? "");
+  }
+
+  async function use(today: Worksheet): Promise<void> {
+    if (filling.current) return;
+    filling.current = true;
+    useWorksheet(await filled(today));
+    filling.current = false;
+  }
+
+  async function filled(today: Worksheet): Promise<Worksheet> {
+    if (bottledBaths(today).length === 0) return today;
+    try {
+      const shelf = await bottles();
+      // A run that has just ended may still be writing on it.
+      await shelf.lookAgain();
+      return filledFrom(today, shelf.states.value);
+    } catch {
+      // Nobody is kept from their worksheet by a shelf that cannot be fetched.
+      return today;
+    }
   }
 
   function refuse(may: string): void {

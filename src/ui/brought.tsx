@@ -5,6 +5,7 @@ import type { ComponentType } from "preact";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { Session } from "../live/runs.ts";
 import { readLink } from "../plan/worksheet-link.ts";
+import type { Draft } from "./draft.ts";
 import { lateWords } from "./language.ts";
 import type { WorkOut } from "./work-out-state.ts";
 import { dayAndTime } from "./write-up-model.ts";
@@ -14,7 +15,7 @@ interface BroughtPorts {
   readonly brought: Signal<string | null>;
   /** ms since 1970 of the minute at which the class of the worksheet in use starts. */
   readonly classAt: Signal<number | null>;
-  readonly workOut: Pick<WorkOut, "open">;
+  readonly workOut: Pick<WorkOut, "open" | "draft">;
   /** The run that is on: over one, nothing is asked. */
   readonly current: ReadonlySignal<Session | null>;
   readonly toWorkOut: () => void;
@@ -39,8 +40,9 @@ function Offer({ hash, brought, classAt, workOut, toWorkOut }: BroughtPorts & { 
   const startsAt = link.kind === "read" ? link.startsAt : null;
 
   function use(): void {
+    const own = workOut.draft.value;
     if (link.kind === "read") workOut.open(title ?? words.name, link.text);
-    if (usable !== null) classAt.value = startsAt;
+    if (usable !== null) goAlong(workOut.draft, own, classAt, startsAt);
     brought.value = null;
     toWorkOut();
   }
@@ -77,4 +79,31 @@ function Offer({ hash, brought, classAt, workOut, toWorkOut }: BroughtPorts & { 
       </button>
     </section>
   );
+}
+
+/**
+ * The minute of the link goes when Undo brings one's own worksheet back, and comes again with Redo: no class starts on a
+ * worksheet that is not its own.
+ */
+function goAlong(
+  draft: WorkOut["draft"],
+  own: Draft,
+  classAt: Signal<number | null>,
+  startsAt: number | null,
+): void {
+  const before = classAt.value;
+  // As they stand before each step from one to the other, with what was typed into them.
+  let [mine, came] = [own, draft.value];
+  let isOwn = false;
+  classAt.value = startsAt;
+  draft.subscribe((now) => {
+    if (!isOwn && now === mine) {
+      isOwn = true;
+      classAt.value = before;
+    } else if (isOwn && now === came) {
+      isOwn = false;
+      classAt.value = startsAt;
+    } else if (isOwn) mine = now;
+    else came = now;
+  });
 }

@@ -1,5 +1,5 @@
 // Pictures of a run's negatives: added from a camera or from files, each with what its owner says is in it.
-import { useEffect, useId, useState } from "preact/hooks";
+import { useEffect, useId, useRef, useState } from "preact/hooks";
 import type { Picture } from "../logbook/picture.ts";
 import type { PictureStore } from "../logbook/picture-store.ts";
 import { lateWords } from "./language.ts";
@@ -21,13 +21,20 @@ interface PicturesProps {
 
 export function Pictures({ run, ports, writeUp }: PicturesProps) {
   const [all, setAll] = useState<readonly Picture[]>([]);
+  /** As described last: a press may come before that is drawn, and before the field is left. */
+  const latest = useRef(new Map<string, Picture>());
+  const writing = useRef<Promise<void>>(Promise.resolve());
   const id = useId();
   const looks = writeUp.pictured.value;
   const said = lateWords.value.pictures;
   // Looked at again when one went or came back.
   useEffect(() => {
     let shown = true;
-    void ports.pictures.of(run).then((found) => shown && setAll(found));
+    void ports.pictures.of(run).then((found) => {
+      if (!shown) return;
+      latest.current.clear();
+      setAll(found);
+    });
     return () => {
       shown = false;
     };
@@ -49,11 +56,20 @@ export function Pictures({ run, ports, writeUp }: PicturesProps) {
     }
   }
 
-  async function describe(picture: Picture, alt: string): Promise<void> {
+  /** Stands here at once, so that whatever is done with the picture next is done with its description. */
+  function describe(picture: Picture, alt: string): void {
     const described = { ...picture, alt, changedAt: ports.now() };
-    const written = await ports.pictures.keep(described);
-    if (written !== "kept") writeUp.tell(() => refusal(written));
-    else setAll((others) => others.map((it) => (it.id === picture.id ? described : it)));
+    latest.current.set(picture.id, described);
+    setAll((others) => others.map((it) => (it.id === picture.id ? described : it)));
+    writing.current = ports.pictures.keep(described).then((written) => {
+      if (written !== "kept") writeUp.tell(() => refusal(written));
+    });
+  }
+
+  async function takeOut(picture: Picture): Promise<void> {
+    // A description that is kept behind its picture's back would bring it back.
+    await writing.current;
+    await writeUp.takeOutPicture(latest.current.get(picture.id) ?? picture);
   }
 
   return (
@@ -68,13 +84,12 @@ export function Pictures({ run, ports, writeUp }: PicturesProps) {
             <input
               id={`alt-${picture.id}`}
               value={picture.alt}
-              onChange={(event) => void describe(picture, event.currentTarget.value)}
+              onInput={(event) =>
+                latest.current.set(picture.id, { ...picture, alt: event.currentTarget.value })
+              }
+              onChange={(event) => describe(picture, event.currentTarget.value)}
             />
-            <button
-              type="button"
-              class="plain"
-              onClick={() => void writeUp.takeOutPicture(picture)}
-            >
+            <button type="button" class="plain" onClick={() => void takeOut(picture)}>
               {said.remove}
               <span class="unseen"> {picture.alt}</span>
             </button>

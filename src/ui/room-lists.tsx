@@ -1,9 +1,9 @@
 // The room's lists: opening and closing, ticked off, and where spent chemistry goes. What stands in them is the
 // house's own; where nothing does, it is invited.
-import { useId, useState } from "preact/hooks";
-import { type RoomListId, roomListIds } from "../logbook/room-store.ts";
+import { useEffect, useId, useRef, useState } from "preact/hooks";
+import { type RoomLists as Lists, type RoomListId, roomListIds } from "../logbook/room-store.ts";
 import { gullrockLists } from "./demo-shelf.ts";
-import { lateWords } from "./language.ts";
+import { lateWords, words } from "./language.ts";
 import { printOut } from "./print-out.ts";
 import type { Room } from "./room-state.ts";
 
@@ -15,16 +15,25 @@ interface RoomListsProps {
 export function RoomLists({ room, print }: RoomListsProps) {
   const say = lateWords.value.room;
   const lists = room.lists.value;
-  const empty = roomListIds.every((id) => lists[id].length === 0);
-  const ticked = roomListIds.some((id) => lists[id].some(({ done }) => done));
   return (
     <section class="room" aria-label={say.title}>
       <h2>{say.title}</h2>
       <p>{say.lead}</p>
+      {lists !== null && <AllLists lists={lists} room={room} print={print} />}
+    </section>
+  );
+}
+
+function AllLists({ lists, room, print }: RoomListsProps & { readonly lists: Lists }) {
+  const say = lateWords.value.room;
+  const empty = roomListIds.every((id) => lists[id].length === 0);
+  const ticked = roomListIds.some((id) => lists[id].some(({ done }) => done));
+  return (
+    <>
       {roomListIds.map((id) => (
-        <RoomList key={id} id={id} room={room} />
+        <RoomList key={id} id={id} lists={lists} room={room} />
       ))}
-      <p role="status">{room.kept.value === false ? say.notKept : room.kept.value && say.kept}</p>
+      <Told room={room} />
       <div class="run-tools">
         {ticked && (
           <button type="button" onClick={() => void room.reset()}>
@@ -36,25 +45,58 @@ export function RoomLists({ room, print }: RoomListsProps) {
             {say.demo}
           </button>
         ) : (
-          <button type="button" onClick={() => printOut(<ListSheet room={room} />, print)}>
+          <button type="button" onClick={() => printOut(<ListSheet lists={lists} />, print)}>
             {say.print}
           </button>
         )}
       </div>
-    </section>
+    </>
+  );
+}
+
+/** What came of the last act, and the way back from it where it took something away: the press goes on there. */
+function Told({ room }: { readonly room: Room }) {
+  const say = lateWords.value.room;
+  const tells = {
+    kept: say.kept,
+    "not kept": say.notKept,
+    undone: words.value.notices.undone,
+  };
+  const told = room.told.value;
+  const back = room.back.value;
+  const said = useRef<HTMLParagraphElement>(null);
+  const undo = useRef<HTMLButtonElement>(null);
+  const before = useRef(back);
+  useEffect(() => {
+    if (back !== null && back !== before.current) undo.current?.focus();
+    else if (back === null && before.current !== null) said.current?.focus();
+    before.current = back;
+  }, [back]);
+  return (
+    <div class="run-notice">
+      <p ref={said} role="status" tabIndex={-1}>
+        {told && tells[told]}
+      </p>
+      {back !== null && (
+        <button ref={undo} type="button" onClick={() => void room.undo()}>
+          {lateWords.value.write.undo}
+        </button>
+      )}
+    </div>
   );
 }
 
 interface RoomListProps {
   readonly id: RoomListId;
+  readonly lists: Lists;
   readonly room: Room;
 }
 
-function RoomList({ id, room }: RoomListProps) {
+function RoomList({ id, lists, room }: RoomListProps) {
   const say = lateWords.value.room;
   const [text, setText] = useState<string | null>(null);
   const field = useId();
-  const lines = room.lists.value[id];
+  const lines = lists[id];
   const done = lines.filter((line) => line.done).length;
   const title = say.lists[id];
   if (text !== null) {
@@ -130,9 +172,8 @@ function RoomList({ id, room }: RoomListProps) {
 }
 
 /** On paper nothing is ticked yet: it hangs by the door. */
-function ListSheet({ room }: { readonly room: Room }) {
+function ListSheet({ lists }: { readonly lists: Lists }) {
   const say = lateWords.value.room;
-  const lists = room.lists.value;
   return (
     <div class="list-sheet">
       {roomListIds.map(

@@ -1,14 +1,14 @@
 // Taking a session along, in Walk through: one fold, and in it the track, what is there to read, and the link. What
 // each of them is made of comes through the port.
 import type { ComponentType } from "preact";
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useId, useRef, useState } from "preact/hooks";
 import type { Worksheet } from "../plan/worksheet.ts";
 import { readPlannedTime } from "../track/calendar.ts";
 import { usualGap, type WaitKind } from "../track/track.ts";
 import { spokenIn } from "../units/language.ts";
 import { lateWords } from "./language.ts";
 import { MakeFiles } from "./take-files.tsx";
-import { TakeLink } from "./take-link.tsx";
+import { TakeLink, timeWanting } from "./take-link.tsx";
 import type { TakePorts } from "./take-port.ts";
 import { Waits } from "./take-waits.tsx";
 import "./take.css";
@@ -22,6 +22,9 @@ export function takeAlongWith(ports: TakePorts): ComponentType<TakeProps> {
     const [waits, setWaits] = useState<WaitKind>("pass");
     const [gap, setGap] = useState<number | null>(usualGap);
     const [planned, setPlanned] = useState("");
+    const [together, setTogether] = useState(false);
+    const time = useRef<HTMLInputElement>(null);
+    const wantsId = useId();
     const [isDevice, setIsDevice] = useState(false);
     const language = spokenIn(worksheet.language);
     useEffect(() => {
@@ -33,7 +36,9 @@ export function takeAlongWith(ports: TakePorts): ComponentType<TakeProps> {
     }, [language]);
     useEffect(() => ports.holdReady(worksheet), [worksheet]);
     const { take, walk } = lateWords.value;
-    const at = readPlannedTime(planned);
+    const typed = readPlannedTime(planned);
+    const instant = typed === null ? null : new Date(typed).getTime();
+    const at = instant === null ? null : onTheWall(instant);
     return (
       <div class="take">
         <p>{take.lead}</p>
@@ -63,8 +68,11 @@ export function takeAlongWith(ports: TakePorts): ComponentType<TakeProps> {
         <label class="planned">
           {take.planned}
           <input
+            ref={time}
             type="datetime-local"
             value={planned}
+            aria-describedby={wantsId}
+            aria-invalid={together && timeWanting(instant, ports.now()) !== null}
             onInput={(event) => setPlanned(event.currentTarget.value)}
           />
         </label>
@@ -79,9 +87,19 @@ export function takeAlongWith(ports: TakePorts): ComponentType<TakeProps> {
         <TakeLink
           ports={ports}
           worksheet={worksheet}
-          planned={at === null ? null : new Date(at).getTime()}
+          planned={instant}
+          together={together}
+          setTogether={setTogether}
+          wantsId={wantsId}
+          toTime={() => time.current?.focus()}
         />
       </div>
     );
   };
+}
+
+/** What a clock on the wall shows at an instant: in the hour that is left out in spring, an hour more than was typed. */
+function onTheWall(instant: number): string {
+  const local = instant - new Date(instant).getTimezoneOffset() * 60_000;
+  return new Date(local).toISOString().slice(0, 16);
 }

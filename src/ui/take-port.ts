@@ -22,6 +22,8 @@ export interface TakePorts {
   readonly deviceSpeaks: (language: Language) => Promise<boolean>;
   readonly saveFile: (name: string, content: Blob) => void;
   readonly print: () => void;
+  /** ms since 1970, by the device's clock. */
+  readonly now: () => number;
   /** The page's own address, without what stands behind its #. */
   readonly address: () => string;
   /** False where the browser would not. */

@@ -55,6 +55,17 @@ function Shelf() {
   const tanks = shelf.tanks.value;
   const label = (draft.value["tank.label"] ?? "").trim();
   const isKept = tanks.some((it) => it.label === label);
+  const gone = shelf.gone.value;
+  const forgets = (
+    <>
+      {words.value.tanks.forget}
+      <span class="unseen"> {label}</span>
+    </>
+  );
+  const ways = [
+    ...(isKept ? [{ says: forgets, act: () => shelf.forget(label) }] : []),
+    ...(gone ? [{ says: words.value.tanks.bringBack(gone.label), act: shelf.bringBack }] : []),
+  ];
   return (
     <div class="fields">
       <Field path="tank.label" width="middling" />
@@ -80,14 +91,14 @@ function Shelf() {
           </select>
         </div>
       )}
-      {isKept && (
-        <div class="field">
-          <button type="button" class="plain beside-field" onClick={() => void shelf.forget(label)}>
-            {words.value.tanks.forget}
-            <span class="unseen"> {label}</span>
+      {ways.map(({ says, act }, at) => (
+        // By its place, so that the focus stays where the one press takes back the other.
+        <div key={at} class="field">
+          <button type="button" class="plain beside-field" onClick={() => void act()}>
+            {says}
           </button>
         </div>
-      )}
+      ))}
     </div>
   );
 }

@@ -1,4 +1,4 @@
-// Tanks kept by name in, the acts a person can do with them out: keep this one, take another, forget one.
+// Tanks kept by name in, the acts a person can do with them out: keep this one, take another, forget one and have it back.
 // Apart from the worksheet, which holds one tank and outlives none of them.
 import { type ReadonlySignal, signal } from "@preact/signals";
 import type { KeptTank, TankStore } from "../logbook/tank-store.ts";
@@ -13,6 +13,9 @@ export interface TankShelf {
   /** Fills a kept tank in. */
   take(label: string): void;
   forget(label: string): Promise<void>;
+  /** The tank that was forgotten last, while it can be brought back as it was kept. */
+  readonly gone: ReadonlySignal<KeptTank | null>;
+  bringBack(): Promise<void>;
 }
 
 /** Something to tell, in whatever words are in force when it is shown. */
@@ -26,9 +29,18 @@ interface Sheet {
 
 export function tankShelf(store: TankStore, { draft, put, tell }: Sheet): TankShelf {
   const tanks = signal<readonly KeptTank[]>([]);
+  const gone = signal<KeptTank | null>(null);
   async function look(): Promise<void> {
     const found = await store.load();
     if (found.kind === "found") tanks.value = found.tanks;
+  }
+  async function keep(tank: KeptTank): Promise<void> {
+    const { label } = tank;
+    const kept = await store.keep(tank);
+    // What is kept under its name now is not to be written over.
+    if (kept && gone.value?.label === label) gone.value = null;
+    await look();
+    tell(() => (kept ? words.value.tanks.isKept(label) : words.value.tanks.notKept));
   }
   void look();
   return {
@@ -36,18 +48,24 @@ export function tankShelf(store: TankStore, { draft, put, tell }: Sheet): TankSh
     async keep() {
       const label = (draft.value["tank.label"] ?? "").trim();
       if (label === "") return tell(() => words.value.tanks.needsName);
-      const kept = await store.keep({ label, texts: tankTexts(draft.value) });
-      await look();
-      tell(() => (kept ? words.value.tanks.isKept(label) : words.value.tanks.notKept));
+      await keep({ label, texts: tankTexts(draft.value) });
     },
     take(label) {
       const tank = tanks.value.find((it) => it.label === label);
       if (tank) put(withTank(draft.value, tank.texts), () => words.value.tanks.taken(label));
     },
+    gone,
     async forget(label) {
-      const gone = await store.remove(label);
+      // Another page may have kept it anew.
       await look();
-      tell(() => (gone ? words.value.tanks.forgotten(label) : words.value.tanks.notKept));
+      const was = tanks.value.find((it) => it.label === label);
+      const went = await store.remove(label);
+      if (went && was !== undefined) gone.value = was;
+      await look();
+      tell(() => (went ? words.value.tanks.forgotten(label) : words.value.tanks.notKept));
+    },
+    async bringBack() {
+      if (gone.value !== null) await keep(gone.value);
     },
   };
 }

@@ -86,9 +86,12 @@ interface FacetProps<Value> {
   readonly choose: (value: Value | null) => void;
 }
 
-function Facet<Value>({ name, choices, chosen, write, choose }: FacetProps<Value>) {
+function Facet<Value>({ name, choices: some, chosen, write, choose }: FacetProps<Value>) {
   const id = useId();
   const { all, choice } = lateWords.value.find;
+  // What is chosen holds, although the last run that has it may be gone.
+  const isGone = chosen !== null && !some.some(({ value }) => value === chosen);
+  const choices = isGone ? [...some, { value: chosen, count: 0 }] : some;
   const at = choices.findIndex(({ value }) => value === chosen);
   return (
     <div class="field">

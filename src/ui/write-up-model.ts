@@ -3,7 +3,7 @@ import type { Otherwise, RunRecord } from "../logbook/run-record.ts";
 import { processBaths } from "../trade/baths.ts";
 import { writeClockTime } from "../units/clock-time.ts";
 import { bathName } from "./field-names.ts";
-import { lateWords, locale, writing } from "./language.ts";
+import { lateWords, locale, words, writing } from "./language.ts";
 
 export function titleOf({ worksheet }: RunRecord): string {
   return worksheet.title?.trim() || lateWords.value.write.untitled;
@@ -60,6 +60,15 @@ export function pressLines(record: RunRecord, as = locale.value): readonly Press
     const after = before && writeClockTime(Math.max(0, at - before.at) / 1000);
     return { step: stepName(record, section), at: clock.format(at), after: after ?? null };
   });
+}
+
+/** `"Developer: 3:01"`, a press a line: how long after the first one. */
+export function pressedAfter(record: RunRecord): readonly string[] {
+  const { within } = words.value.names;
+  const first = record.presses[0]?.at ?? 0;
+  return record.presses.map(({ section, at }) =>
+    within(stepName(record, section), writeClockTime(Math.max(0, at - first) / 1000)),
+  );
 }
 
 /** A step that is told once for each kind of film has a number after its id. */

@@ -9,7 +9,15 @@ import { chooseFile, saveFile } from "./files.ts";
 import { scalePicture } from "./scale-picture.ts";
 import { type WriteUpPlacePorts, writeUpWith } from "./write-up.tsx";
 
-type Given = "store" | "keeping" | "useWorksheet" | "useTexts" | "after" | "Shelf" | "lookBeside";
+type Given =
+  | "store"
+  | "keeping"
+  | "useWorksheet"
+  | "useTexts"
+  | "after"
+  | "bottles"
+  | "Shelf"
+  | "lookBeside";
 
 export function writeUpIn(base: OpenBase, given: Pick<WriteUpPlacePorts, Given>) {
   const all = everything(

@@ -8,6 +8,7 @@ import { Dictate } from "./dictate.tsx";
 import { lateWords } from "./language.ts";
 import { LookAtNegatives } from "./negatives.tsx";
 import { type PicturePorts, Pictures } from "./pictures.tsx";
+import type { Shelf } from "./shelf-state.ts";
 import { ChooseStars } from "./stars.tsx";
 import { Facts, Presses } from "./write-up-facts.tsx";
 import { dayAndTime, titleOf } from "./write-up-model.ts";
@@ -16,6 +17,8 @@ import type { WriteUp } from "./write-up-state.ts";
 export interface RunPorts extends PicturePorts {
   /** null where the browser has none. */
   readonly dictation: Dictation | null;
+  /** Fetches the shelf of bottles. */
+  readonly bottles: () => Promise<Shelf>;
   /** Fills in Work out with a worksheet, and goes there. */
   readonly useWorksheet: (worksheet: Worksheet) => void;
 }
@@ -74,6 +77,7 @@ export function Run({ run, writeUp, ports, compared, compare }: RunProps) {
         {again && (
           <Again
             worksheet={run.worksheet}
+            bottles={ports.bottles}
             useWorksheet={ports.useWorksheet}
             leave={() => setAgain(false)}
           />

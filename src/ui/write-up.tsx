@@ -30,9 +30,12 @@ export function writeUpWith(ports: WriteUpPlacePorts): ComponentType<PlaceProps>
   return function WriteUpPlace() {
     const writeUp = useMemo(() => openWriteUp({ ...ports, done }), []);
     useLayoutEffect(() => keepOnLeaving(writeUp.keepNow), [writeUp]);
+    /** Once there was something to find among, what is looked for stays where it was. */
+    const looking = useRef(false);
     const found = writeUp.found.value;
     if (found === null) return <p role="status">{lateWords.value.write.onItsWay}</p>;
     const some = found.lines.length > 0;
+    looking.current ||= found.lines.length > 1;
     const { write } = lateWords.value;
     return (
       <>
@@ -51,7 +54,7 @@ export function writeUpWith(ports: WriteUpPlacePorts): ComponentType<PlaceProps>
           </p>
         )}
         {!writeUp.whole.value && <p role="status">{write.onItsWay}</p>}
-        {writeUp.whole.value && found.lines.length > 1 && <Filters writeUp={writeUp} />}
+        {writeUp.whole.value && some && looking.current && <Filters writeUp={writeUp} />}
         {writeUp.whole.value && some && <OverTime lines={writeUp.matches.value} />}
         <Runs writeUp={writeUp} ports={ports} />
         {found.kind === "found" && found.unread > 0 && <p>{write.unread(found.unread)}</p>}

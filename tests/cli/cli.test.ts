@@ -1,5 +1,12 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
@@ -111,6 +118,28 @@ describe("The command line", () => {
       }
     }
     expect(seen).toBe(10);
+  });
+
+  test("says that it could not write where the disk takes all but the end of the last piece", async () => {
+    const [out, cut] = [inFolder("whole.wav"), inFolder("cut.wav")];
+    const render = (to: string) => ["render", file, to, "--gap", "0"];
+    expect((await tankside(render(out))).status).toBe(0);
+    // Blocks of 512 bytes: a file that grows beyond them is written short first, and refused at the next write.
+    const blocks = Math.floor((statSync(out).size - 1) / 512);
+    const { status, stdout, stderr } = spawnSync(
+      "sh",
+      [
+        "-c",
+        `ulimit -f ${blocks} && exec "$@"`,
+        "sh",
+        process.execPath,
+        ...["--import", "tsx", "src/cli.ts", ...render(cut)],
+      ],
+      { encoding: "utf8" },
+    );
+    expect([status, stdout]).toEqual([1, ""]);
+    expect(stderr).toMatch(/^OUT holds .*EFBIG/);
+    expect(readdirSync(folder).filter((name) => name.startsWith("cut"))).toEqual([]);
   });
 
   test("renders captions, and what is planned for a day as an entry for a calendar", async () => {

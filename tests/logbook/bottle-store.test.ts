@@ -100,7 +100,7 @@ describe("the room's lists", () => {
   test("are empty at first, and there on the next visit with their ticks", async () => {
     const store = roomStore(logbookBase());
     expect(await store.load()).toEqual({ kind: "found", lists: emptyRoom });
-    expect(await store.keep(lists)).toBe(true);
+    expect(await store.change(() => lists)).toEqual({ was: emptyRoom, lists });
     expect(await roomStore(logbookBase()).load()).toEqual({ kind: "found", lists });
   });
 
@@ -109,8 +109,19 @@ describe("the room's lists", () => {
     await base.put("rooms", { tankside: 2, lists: {} }, "lists");
     const store = roomStore(logbookBase());
     expect(await store.load()).toEqual({ kind: "refused" });
-    expect(await store.keep(lists)).toBe(false);
+    expect(await store.change(() => lists)).toBeNull();
     expect(await base.get("rooms", "lists")).toEqual({ tankside: 2, lists: {} });
+  });
+
+  test("of two pages are each changed from what is kept, and not from what the other had read", async () => {
+    const [one, other] = [roomStore(logbookBase()), roomStore(logbookBase())];
+    await Promise.all([one.load(), other.load()]);
+    const closing = [{ text: "Taps off", done: false }];
+    await Promise.all([
+      one.change((was) => ({ ...was, opening: lists.opening })),
+      other.change((was) => ({ ...was, closing })),
+    ]);
+    expect(await one.load()).toEqual({ kind: "found", lists: { ...lists, closing } });
   });
 
   test("are a line each, and a line that stays stays ticked", () => {
@@ -121,9 +132,39 @@ describe("the room's lists", () => {
     expect(linesFrom(" \n", lists.opening)).toEqual([]);
   });
 
+  test("in a browser that never answers are given up", async () => {
+    vi.useFakeTimers();
+    const store = roomStore(() => new Promise(() => {}));
+    const acts = [store.load(), store.change(() => lists)];
+    await vi.advanceTimersByTimeAsync(3000);
+    expect(await Promise.all(acts)).toEqual([{ kind: "refused" }, null]);
+    vi.useRealTimers();
+  });
+
+  test("are not changed after it was said that they are not, where another page holds them for long", async () => {
+    const open = logbookBase();
+    const base = await open();
+    const held = base.transaction("rooms", "readwrite");
+    let letGo = false;
+    const holding = (async () => {
+      while (!letGo) await held.store.get("x");
+    })();
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+    const changing = roomStore(open).change(() => lists);
+    for (let waited = 0; waited < 3; waited += 1) {
+      await vi.advanceTimersByTimeAsync(3000);
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+    vi.useRealTimers();
+    letGo = true;
+    await holding;
+    expect(await changing).toBeNull();
+    expect(await roomStore(open).load()).toEqual({ kind: "found", lists: emptyRoom });
+  });
+
   test("in a browser that keeps nothing are refused, and nothing is thrown", async () => {
     vi.stubGlobal("indexedDB", undefined);
     expect(await roomStore(logbookBase()).load()).toEqual({ kind: "refused" });
-    expect(await roomStore(logbookBase()).keep(lists)).toBe(false);
+    expect(await roomStore(logbookBase()).change(() => lists)).toBeNull();
   });
 });

@@ -6,11 +6,20 @@ import { type Base, logbookBase } from "../../src/logbook/base.ts";
 import { everything } from "../../src/logbook/everything.ts";
 import { type Content, fileOfLogbook, readLogbookText } from "../../src/logbook/logbook-file.ts";
 import { keyOfPicture, type Picture } from "../../src/logbook/picture.ts";
+import { ROOM, type RoomLists } from "../../src/logbook/room-store.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { settingsShelf } from "../../src/logbook/settings-shelf.ts";
 import type { KeptTexts } from "../../src/logbook/worksheet-store.ts";
+import { anyBottle } from "./any-bottle.ts";
 import { anyPicture, anyRuns, anySettings, anyTanks } from "./any-run.ts";
-import { firstRun, judgedRun, olderRuns, olderTank } from "./older-versions.ts";
+import {
+  firstRun,
+  judgedRun,
+  olderBottle,
+  olderRoom,
+  olderRuns,
+  olderTank,
+} from "./older-versions.ts";
 
 export const savedAt = Date.UTC(2026, 4, 1);
 
@@ -35,6 +44,8 @@ export interface All {
   readonly pictures?: readonly Picture[];
   readonly tanks?: readonly { readonly label: string }[];
   readonly texts?: KeptTexts | null;
+  readonly bottles?: readonly { readonly id: string }[];
+  readonly lists?: RoomLists | null;
   readonly settings?: { readonly [name: string]: string };
 }
 
@@ -44,6 +55,8 @@ export async function browser({
   pictures = [],
   tanks = [],
   texts = null,
+  bottles = [],
+  lists = null,
   settings,
 }: All = {}) {
   vi.stubGlobal("indexedDB", new IDBFactory());
@@ -54,6 +67,8 @@ export async function browser({
   for (const picture of pictures) await base.put("pictures", picture, keyOfPicture(picture));
   for (const tank of tanks) await base.put("tanks", tank, tank.label);
   if (texts !== null) await base.put("worksheets", texts, "worksheet");
+  for (const bottle of bottles) await base.put("bottles", bottle, bottle.id);
+  if (lists !== null) await base.put("rooms", { tankside: 1, lists }, ROOM);
   return {
     open,
     base,
@@ -67,7 +82,7 @@ export async function browser({
 
 /** What a file holds of a base, bytes of images and all; not the lines, which are made of the runs. */
 export async function inside(base: Base) {
-  const shelves = ["runs", "tanks", "worksheets"] as const;
+  const shelves = ["runs", "tanks", "worksheets", "bottles", "rooms"] as const;
   const held = await Promise.all(
     shelves.map(async (shelf) => {
       const [keys, values] = await Promise.all([base.getAllKeys(shelf), base.getAll(shelf)]);
@@ -111,14 +126,23 @@ export const whole = {
   pictures: [picture],
   tanks: [olderTank],
   texts: { title: "there" },
+  bottles: [olderBottle],
+  lists: olderRoom,
   settings: { "tankside-language": "fr" },
 };
 export const here = { runs: [{ ...judgedRun, note: "here", changedAt: 1 }], texts: null };
+
+const anyLines = fc.array(fc.record({ text: fc.string(), done: fc.boolean() }), { maxLength: 3 });
 
 export const anyAll = fc.record({
   runs: anyRuns,
   pictures: fc.uniqueArray(anyPicture, { maxLength: 2, selector: ({ id }) => id }),
   tanks: anyTanks,
   texts: fc.option(fc.dictionary(fc.string(), fc.string(), { maxKeys: 3 })),
+  bottles: fc.uniqueArray(
+    fc.tuple(anyBottle, fc.uuid()).map(([bottle, id]) => ({ ...bottle, id })),
+    { maxLength: 2, selector: ({ id }) => id },
+  ),
+  lists: fc.option(fc.record({ opening: anyLines, closing: anyLines, waste: anyLines })),
   settings: anySettings,
 });

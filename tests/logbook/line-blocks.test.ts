@@ -3,7 +3,8 @@ import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { logbookBase } from "../../src/logbook/base.ts";
+import { inOne, logbookBase } from "../../src/logbook/base.ts";
+import { writeLines } from "../../src/logbook/line-blocks.ts";
 import { isRunLine, LINES, lineOf } from "../../src/logbook/run-line.ts";
 import type { RunRecord } from "../../src/logbook/run-record.ts";
 import type { TakenOut } from "../../src/logbook/run-shelf.ts";
@@ -136,6 +137,19 @@ describe("Lines of an older version", () => {
     await expectLinesOfRuns(there);
     expect((await there.base.getAll("lines")).some(isRunLine)).toBe(false);
     expect(await there.base.get("notes", "lines are of")).toBe(LINES);
+  });
+
+  test("are made anew of the second make, which knew no bottle of a bath", async () => {
+    const baths = { fixer: { time: "5:00", bottle: "Fixer B" } };
+    const run = { ...firstRun, worksheet: { ...firstRun.worksheet, baths } } as RunRecord;
+    const there = await browser({ runs: [run] });
+    const { text, ...rest } = lineOf(run);
+    await inOne(there.base, ["lines", "notes"], (making) =>
+      writeLines(making, [{ ...rest, text: text.replace("fixer b", "") }]),
+    );
+    await there.base.put("notes", 2, "lines are of");
+    const { lines } = await runStore(there.open).lines();
+    expect(lines[0]?.text).toContain("fixer b");
   });
 
   test("are made anew after a run was kept, judged and taken out beside them, too", async () => {

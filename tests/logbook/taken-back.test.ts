@@ -4,13 +4,12 @@ import { IDBFactory } from "fake-indexeddb";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Base } from "../../src/logbook/base.ts";
-import { bottleStore } from "../../src/logbook/bottle-store.ts";
 import { everything } from "../../src/logbook/everything.ts";
 import { CHANGED } from "../../src/logbook/line-blocks.ts";
 import type { Picture } from "../../src/logbook/picture.ts";
-import { roomStore } from "../../src/logbook/room-store.ts";
 import { runStore } from "../../src/logbook/run-store.ts";
 import { settingsShelf } from "../../src/logbook/settings-shelf.ts";
+import { tankStore } from "../../src/logbook/tank-store.ts";
 import { anyBottle } from "./any-bottle.ts";
 import {
   type All,
@@ -63,8 +62,7 @@ const stateOf = async ({ base, kept }: Browser) => ({
 
 /** A browser with the lines of its runs made, as after any visit to Write up. */
 async function visited(all: All, bottles: readonly { readonly id: string }[] = []) {
-  const it = await browser(all);
-  for (const bottle of bottles) await it.base.put("bottles", bottle, bottle.id);
+  const it = await browser({ ...all, bottles: [...(all.bottles ?? []), ...bottles] });
   await runStore(it.open).lines();
   return it;
 }
@@ -192,10 +190,9 @@ describe("What was changed after a file was taken in", () => {
 
   test("and is none of the file's is not touched", async () => {
     const { it, before } = await takenIn();
-    await roomStore(it.open).keep({ opening: [], closing: [], waste: [] });
-    await bottleStore(it.open).load();
+    await tankStore(it.open).keep({ label: "mine", texts: {} });
     await it.all.takeBack(before);
-    expect(await it.base.count("rooms")).toBe(1);
+    expect(await it.base.getAllKeys("tanks")).toEqual(["mine"]);
   });
 });
 

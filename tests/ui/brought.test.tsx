@@ -68,6 +68,25 @@ test("used, it is on the page with its class, and undo brings one's own back as 
   expect(workOut.draft.value["tank.pourIn"]).toBe("?!");
 });
 
+test("taken back, it takes its class along, and brings it again; one's own class stays one's own", async () => {
+  const { workOut, classAt } = await opened(linkOf(demos.gullrock, STARTS));
+  classAt.value = STARTS + 60_000;
+  await press(words.use);
+  workOut.type("title", "with a word of mine");
+  act(() => workOut.undo());
+  expect(classAt.value).toBe(STARTS + 60_000);
+  workOut.redo();
+  expect(workOut.draft.value.title).toBe("with a word of mine");
+  expect(classAt.value).toBe(STARTS);
+  workOut.undo();
+  workOut.type("title", "Mine, finished");
+  expect(classAt.value).toBe(STARTS + 60_000);
+  workOut.redo();
+  workOut.undo();
+  expect(workOut.draft.value.title).toBe("Mine, finished");
+  expect(classAt.value).toBe(STARTS + 60_000);
+});
+
 test("left, it is gone", async () => {
   const { workOut, brought, classAt } = await opened(linkOf(demos.gullrock, STARTS));
   await press(words.leave);

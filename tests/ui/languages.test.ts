@@ -94,6 +94,19 @@ test.each(written)("has every text, with its slots and in its own words: %s", as
   expect(flaws(words as unknown as Words)).toEqual([]);
 });
 
+test.each(languages)(
+  "names every kind of thing that a file of everything holds: %s",
+  async (language) => {
+    const { everything } = (await catalogueOf(language).late()).screens;
+    const { kinds, hint, rule } = everything;
+    const said = hint.toLowerCase();
+    const { runs, pictures, tanks, bottles, rooms } = kinds;
+    for (const kind of [runs, pictures, tanks, bottles, rooms])
+      expect(said).toContain(kind.toLowerCase());
+    expect(rule.toLowerCase()).toContain(rooms.toLowerCase());
+  },
+);
+
 describe("a flaw in a language's words is found", () => {
   const spoilt = (sheet: object) =>
     flaws({

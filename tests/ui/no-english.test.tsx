@@ -157,6 +157,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
       deviceSpeaks: async () => true,
       saveFile() {},
       print() {},
+      now: () => 0,
       address: () => "",
       copy: async () => false,
       share: async () => {},
@@ -178,7 +179,7 @@ describe("in a language of marks, no place shows a word of its own", () => {
       const Brought = broughtWith({
         brought: signal<string | null>(link),
         classAt: signal<number | null>(null),
-        workOut: { open() {} },
+        workOut: { open() {}, draft: signal({}) },
         current: signal(null),
         toWorkOut() {},
       });

@@ -67,12 +67,15 @@ export function roomByHand(start: RoomLists = emptyRoom, keeps = true) {
   let lists = start;
   const store: RoomStore = {
     load: async () => ({ kind: "found", lists }),
-    async keep(next) {
-      if (keeps) lists = next;
-      return keeps;
+    async change(next) {
+      if (!keeps) return null;
+      const was = lists;
+      lists = next(was);
+      return { was, lists };
     },
   };
   return {
+    store,
     room: openRoom(store),
     lists: () => lists,
     changedElsewhere(next: RoomLists) {

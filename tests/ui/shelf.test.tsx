@@ -5,9 +5,11 @@ import type { Act, Bottle, Contents } from "../../src/logbook/bottle.ts";
 import { stateOf } from "../../src/logbook/bottle-state.ts";
 import { emptyRoom, type RoomLists } from "../../src/logbook/room-store.ts";
 import { shelfWith } from "../../src/ui/shelf.tsx";
+import { notices } from "../../src/ui/words/en/frame.ts";
 import { room as roomWords } from "../../src/ui/words/en/room.ts";
 import { shelf as say } from "../../src/ui/words/en/shelf.ts";
 import { bottleForm, bottleLabels, fixerWords } from "../../src/ui/words/en/shelf-form.ts";
+import { write as writeWords } from "../../src/ui/words/en/write.ts";
 import { bottleOf, fixerB, roomByHand, shelfByHand } from "./shelf-by-hand.ts";
 import "./late-words.ts";
 
@@ -317,11 +319,27 @@ describe("the room's lists", () => {
     expect(it.house.lists().opening.some(({ done }) => done)).toBe(false);
   });
 
+  test("that lost lines or ticks have them back by a press, which the focus is on and does not fall from", async () => {
+    const it = await shown({}, lists);
+    const undo = () => screen.queryByRole("button", { name: writeWords.undo });
+    expect(undo()).toBeNull();
+    await press(/^Write this list.*Opening/);
+    await type(roomWords.lists.opening, "Fan on");
+    await send(roomWords.keep);
+    expect(screen.queryByText("Blind down")).toBeNull();
+    expect(document.activeElement).toBe(undo());
+    await press(writeWords.undo);
+    expect(it.house.lists()).toEqual(lists);
+    expect(undo()).toBeNull();
+    expect(document.activeElement?.textContent).toBe(notices.undone);
+  });
+
   test("that the browser would not keep say so", async () => {
     await shown({}, lists, false);
     await act(async () => {
       fireEvent.click(screen.getByLabelText("Fan on"));
     });
+    await settled();
     expect(screen.getByText(roomWords.notKept)).toBeTruthy();
   });
 });

@@ -39,6 +39,7 @@ function shown(more: Partial<TakePorts> = {}) {
     deviceSpeaks: async () => false,
     saveFile: (name) => void saved.push(name),
     print() {},
+    now: () => new Date(2026, 10, 1, 12).getTime(),
     address: () => "https://gullrock.example/tankside/",
     async copy(text) {
       copied.push(text);
@@ -199,6 +200,78 @@ describe("The link", () => {
     expect(read(copied[1])).toMatchObject({ startsAt: new Date(2026, 11, 5, 18, 30).getTime() });
   });
 
+  const tickTogether = () =>
+    act(async () => {
+      fireEvent.click(screen.getByLabelText(take.together));
+    });
+
+  test("is not said to be copied once another stands there", async () => {
+    shown();
+    await press(take.copy);
+    expect(statuses()).toContain(take.copied);
+    await type(take.planned, "2026-12-05T18:30");
+    expect(statuses()).toContain(take.copied);
+    await tickTogether();
+    expect(statuses()).not.toContain(take.copied);
+  });
+
+  test.each([
+    ["no time was chosen", "", take.wantsTime],
+    ["the time has passed", "2026-11-01T12:00", take.isPast],
+  ])("of a class is not handed on while %s, and it is said at the field", async (_, at, says) => {
+    const shared: string[] = [];
+    const { copied } = shown({ share: async (_title, url) => void shared.push(url) });
+    await type(take.planned, at);
+    await tickTogether();
+    const field = screen.getByLabelText(take.planned);
+    const said = document.getElementById(field.getAttribute("aria-describedby") ?? "");
+    expect(said?.textContent).toBe(says);
+    expect(field.getAttribute("aria-invalid")).toBe("true");
+    expect(screen.queryByRole("img", { name: take.code })).toBeNull();
+    for (const name of [take.copy, take.share]) {
+      button(name).focus();
+      await press(name);
+      expect(document.activeElement).toBe(field);
+    }
+    expect([copied, shared]).toEqual([[], []]);
+    await type(take.planned, "2026-11-01T12:01");
+    expect(said?.textContent).toBe("");
+    expect(field.getAttribute("aria-invalid")).toBe("false");
+    await press(take.copy);
+    expect(read(copied[0])).toMatchObject({ startsAt: new Date(2026, 10, 1, 12, 1).getTime() });
+  });
+
+  test("of a class whose minute passes while the page stands open is not handed on either", async () => {
+    let now = new Date(2026, 10, 1, 12).getTime();
+    const { copied } = shown({ now: () => now });
+    await type(take.planned, "2026-11-01T12:01");
+    await tickTogether();
+    await press(take.copy);
+    expect(copied).toHaveLength(1);
+    now += 60_000;
+    await press(take.copy);
+    expect(copied).toHaveLength(1);
+    expect(screen.getByText(take.isPast)).toBeTruthy();
+    expect(statuses()).not.toContain(take.copied);
+  });
+
+  test("says the same instant as the calendar, in the hour that is left out in spring as well", async () => {
+    const zone = process.env.TZ;
+    process.env.TZ = "Europe/Amsterdam";
+    try {
+      const { copied, wishes } = shown();
+      await type(take.planned, "2027-03-28T02:30");
+      await tickTogether();
+      await press(take.copy);
+      await press(take.makes.ics);
+      expect(read(copied[0])).toMatchObject({ startsAt: Date.UTC(2027, 2, 28, 1, 30) });
+      expect(wishes.map(({ at }) => at)).toEqual(["2027-03-28T03:30"]);
+    } finally {
+      if (zone === undefined) delete process.env.TZ;
+      else process.env.TZ = zone;
+    }
+  });
+
   test("stands there whole where it cannot be copied", async () => {
     shown({ copy: async () => false });
     await press(take.copy);
@@ -247,6 +320,7 @@ describe("The link", () => {
       deviceSpeaks: async () => false,
       saveFile() {},
       print() {},
+      now: () => 0,
       address: () => "https://gullrock.example/",
       copy: async () => true,
       share: null,

@@ -200,6 +200,46 @@ describe("a kept tank forgotten", () => {
     expect(names()).toEqual(["two-reel steel"]);
   });
 
+  test("is brought back as it was kept, whatever was typed into its fields before", async () => {
+    const { workOut, says } = begun({ draft: timed });
+    await workOut.shelf.keep();
+    const { tanks, gone } = workOut.shelf;
+    const kept = tanks.value;
+    workOut.type("tank.pourIn", "40");
+    await workOut.shelf.forget("two-reel steel");
+    // Of a press that came twice.
+    await workOut.shelf.forget("two-reel steel");
+    expect([tanks.value, gone.value]).toEqual([[], kept[0]]);
+    await workOut.shelf.bringBack();
+    expect([tanks.value, gone.value]).toEqual([kept, null]);
+    expect(says()).toBe(tankWords.isKept("two-reel steel"));
+    expect(workOut.draft.value["tank.pourIn"]).toBe("40");
+  });
+
+  test("is not brought back over one that was kept under its name since", async () => {
+    const { workOut } = begun();
+    await workOut.shelf.keep();
+    await workOut.shelf.forget("two-reel steel");
+    workOut.type("tank.volume", "700 ml");
+    await workOut.shelf.keep();
+    expect(workOut.shelf.gone.value).toBeNull();
+    await workOut.shelf.bringBack();
+    expect(workOut.shelf.tanks.value[0]?.texts["tank.volume"]).toBe("700 ml");
+  });
+
+  test("and not to be kept again stays to be brought back", async () => {
+    const { ports } = world();
+    let willKeep = true;
+    const keep: typeof ports.tanks.keep = async (tank) => willKeep && ports.tanks.keep(tank);
+    const workOut = makeWorkOut(demo, null, { ...ports, tanks: { ...ports.tanks, keep } });
+    await workOut.shelf.keep();
+    await workOut.shelf.forget("two-reel steel");
+    willKeep = false;
+    await workOut.shelf.bringBack();
+    expect(workOut.shelf.gone.value?.label).toBe("two-reel steel");
+    expect(workOut.notice.value?.says).toBe(tankWords.notKept);
+  });
+
   test("that the browser will not let go is told of, and stays on the shelf", async () => {
     const { ports } = world();
     const tanks = { ...ports.tanks, remove: async () => false };

@@ -4,6 +4,7 @@ import { afterEach, describe, expect, test } from "vitest";
 import { demos } from "../../src/ui/demo.ts";
 import type { Draft } from "../../src/ui/draft.ts";
 import { draftOf, emptyDraft } from "../../src/ui/draft-of.ts";
+import { tanks } from "../../src/ui/words/en/bench.ts";
 import { greeting, sheet as sheetWords } from "../../src/ui/words/en/frame.ts";
 import { WorkOutPlace } from "../../src/ui/work-out.tsx";
 import { makeWorkOut } from "../../src/ui/work-out-state.ts";
@@ -165,5 +166,30 @@ describe("the greeting", () => {
     shown(demo, () => Promise.reject(new Error("no sound")));
     await fireEvent.click(screen.getByRole("button", { name: new RegExp(greeting.hear) }));
     expect(await screen.findByText(greeting.notHeard)).toBeTruthy();
+  });
+});
+
+describe("a kept tank", () => {
+  test("is forgotten and brought back from one place, which the focus never leaves", async () => {
+    const { workOut } = shown();
+    const press = (name: string) => {
+      const button = screen.getByRole("button", { name });
+      button.focus();
+      return act(async () => {
+        fireEvent.click(button);
+        // The store answers a few turns later.
+        await new Promise((resolve) => setTimeout(resolve, 5));
+      });
+    };
+    const focused = () => document.activeElement?.textContent;
+    await press(tanks.keep);
+    expect(screen.queryByRole("button", { name: /^Bring back/ })).toBeNull();
+    const forget = `${tanks.forget} two-reel steel`;
+    await press(forget);
+    expect(workOut.shelf.tanks.value).toEqual([]);
+    expect(focused()).toBe(tanks.bringBack("two-reel steel"));
+    await press(tanks.bringBack("two-reel steel"));
+    expect(workOut.shelf.tanks.value).toHaveLength(1);
+    expect(focused()).toBe(forget);
   });
 });

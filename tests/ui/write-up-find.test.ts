@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { lineOf } from "../../src/logbook/run-line.ts";
+import type { RunRecord } from "../../src/logbook/run-record.ts";
 import { monthsOf } from "../../src/ui/over-time-model.ts";
 import { choicesIn, matching, nothingWanted, type Wanted } from "../../src/ui/write-up-find.ts";
 import { madeRuns } from "./made-runs.ts";
@@ -21,6 +22,22 @@ function plainly(wanted: Wanted): readonly string[] {
     })
     .map(({ id }) => id);
 }
+
+test("A run is found by the bottles that its baths were poured from, but for a bath that was left out", () => {
+  const [run] = runs.slice(0, 1).map(
+    (it): RunRecord => ({
+      ...it,
+      worksheet: {
+        ...it.worksheet,
+        developer: { ...it.worksheet.developer, bottle: "Kelp B" },
+        baths: { fixer: { bottle: "Fixer B" }, "wash-aid": { bottle: "Rinse C", skip: true } },
+      },
+    }),
+  );
+  const found = (text: string) =>
+    matching(run ? [lineOf(run)] : [], { ...nothingWanted, text }).length;
+  expect(["fixer b", "kelp b", "rinse c"].map(found)).toEqual([1, 1, 0]);
+});
 
 describe("ten thousand runs", () => {
   const asked: readonly Partial<Wanted>[] = [

@@ -12,6 +12,7 @@ import type { FoundRuns, Written } from "../../src/logbook/run-store.ts";
 import type { KeptTexts } from "../../src/logbook/worksheet-store.ts";
 import type { Worksheet } from "../../src/plan/worksheet.ts";
 import { demos } from "../../src/ui/demo.ts";
+import type { Shelf } from "../../src/ui/shelf-state.ts";
 import { foghorn } from "../plan/worksheets.ts";
 import { world as clockAndFiles, keepingThat } from "./ports.ts";
 
@@ -61,6 +62,7 @@ export interface Says {
   readonly takenWith?: readonly Picture[];
   readonly file?: File | null;
   readonly dictation?: Dictation | null;
+  readonly bottles?: () => Promise<Shelf>;
 }
 
 export function writeUpWorld(says: Says = {}) {
@@ -126,6 +128,7 @@ export function writeUpWorld(says: Says = {}) {
       saveFile: (name: string, content: string | Blob) => void saveFile(name, content),
       chooseFile: async () => says.file ?? null,
       after: ports.after,
+      bottles: says.bottles ?? (() => Promise.reject(new Error("not fetched"))),
       Shelf: () => <p>the bottles</p>,
       lookBeside: async () => void lookedBeside.push("looked"),
       now: () => begunAt,

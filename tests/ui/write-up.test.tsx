@@ -22,6 +22,7 @@ import { dayAndTime, pressLines } from "../../src/ui/write-up-model.ts";
 import { openWriteUp } from "../../src/ui/write-up-state.ts";
 import { foghorn } from "../plan/worksheets.ts";
 import { compiled } from "../timeline/scene.ts";
+import { bottleOf, fixerB, shelfByHand } from "./shelf-by-hand.ts";
 import { begunAt, gullrock, night, type Says, writeUpWorld as world } from "./write-up-world.tsx";
 import "./late-words.ts";
 
@@ -204,8 +205,8 @@ describe("the runs", () => {
 });
 
 describe("doing a run again", () => {
-  const asked = async () => {
-    const it = world();
+  const asked = async (says: Says = {}) => {
+    const it = world(says);
     await shown(it);
     await press(/^Do this again \(Night exercise/);
     const field = night_().getByLabelText(againWords.asks) as HTMLInputElement;
@@ -222,11 +223,8 @@ describe("doing a run again", () => {
     await type("22,5 C");
     await press(againWords.make);
     const { developer, mixing, tempering, ...rest } = it.again[0] ?? demos.gullrock;
-    expect(developer).toEqual({
-      ...foghorn.developer,
-      temperature: { c: 22.5 },
-      readings: undefined,
-    });
+    const { filmsBefore: _, ...asBefore } = foghorn.developer;
+    expect(developer).toEqual({ ...asBefore, temperature: { c: 22.5 } });
     expect([mixing, tempering]).toEqual([undefined, undefined]);
     expect(rest.tank).toEqual(foghorn.tank);
   });
@@ -236,6 +234,27 @@ describe("doing a run again", () => {
     await type("20.5");
     await press(againWords.make);
     expect(it.again[0]?.developer.temperature).toEqual({ c: 20.5 });
+  });
+
+  test("fills in from a bottle as it stands on the shelf now, and goes on without a shelf", async () => {
+    const worksheet = {
+      ...foghorn,
+      baths: { fixer: { time: "5:00", bottle: "Fixer B", filmsBefore: 19 } },
+    };
+    const runs = [{ ...night, worksheet }];
+    const { shelf } = shelfByHand({ bottles: [bottleOf(fixerB)] });
+    for (const bottles of [async () => shelf, undefined]) {
+      const { it, type } = await asked(bottles ? { runs, bottles } : { runs });
+      await type("21 °C");
+      await press(againWords.make);
+      expect(it.again).toHaveLength(1);
+      expect(it.again[0]?.baths?.fixer).toEqual({
+        time: "5:00",
+        bottle: "Fixer B",
+        ...(bottles ? { filmsPerLitre: 20, filmsBefore: 0, kept: { ml: 1000 } } : {}),
+      });
+      cleanup();
+    }
   });
 
   test("says what may stand there where it is no temperature, or none of a bath", async () => {
@@ -468,6 +487,25 @@ describe("finding", () => {
     ]);
   });
 
+  test.each([
+    ["two", [gullrock, night]],
+    ["three", [gullrock, night, { ...gullrock, id: "more", begunAt: begunAt - 1000 }]],
+  ])(
+    "is shown for as long as it holds, also once the last of %s runs of a film is gone",
+    async (_, runs) => {
+      await shown(world({ runs }));
+      await choose(find.film, /^Foghorn 400/);
+      await press(/^Take out/);
+      expect(titles()).toEqual([]);
+      const select = screen.getByLabelText(find.film) as HTMLSelectElement;
+      expect(select.selectedOptions[0]?.text).toBe(find.choice("Foghorn 400", 0));
+      await choose(find.film, new RegExp(`^${find.all}$`));
+      expect(titles()).toHaveLength(runs.length - 1);
+      const left = screen.getByLabelText(find.film) as HTMLSelectElement;
+      expect([...left.options].some(({ text }) => text.startsWith("Foghorn"))).toBe(false);
+    },
+  );
+
   test("takes a run that was said to be otherwise out of the choice at once", async () => {
     await shown(world({ runs: many }));
     await choose(find.stars, /^5: /);
@@ -582,6 +620,33 @@ describe("pictures of the negatives", () => {
     await press(writeWords.undo);
     expect(await night_().findByRole("img", { name: "Six thin frames" })).toBeTruthy();
   });
+
+  test.each([
+    ["as it was being kept", fireEvent.change],
+    ["and was not even left", fireEvent.input],
+  ])(
+    "come back with the description that was typed last before they were taken out, %s",
+    async (_, type) => {
+      const slow = <Came,>(came: Promise<Came>) => answered().then(() => came);
+      const it = world();
+      const { keep } = it.ports.pictures;
+      it.ports.pictures.keep = (picture) => slow(keep(picture));
+      await shown(it);
+      await add(photo);
+      await act(async () => void (await answered()));
+      const field = night_().getByLabelText(pictureWords.alt);
+      await act(async () => {
+        type(field, { target: { value: "Six thin frames" } });
+        fireEvent.click(night_().getByRole("button", { name: new RegExp(pictureWords.remove) }));
+        await answered();
+        await answered();
+      });
+      expect(it.pictured).toEqual([]);
+      await press(writeWords.undo);
+      expect(await night_().findByRole("img", { name: "Six thin frames" })).toBeTruthy();
+      expect(it.pictured.map(({ alt }) => alt)).toEqual(["Six thin frames"]);
+    },
+  );
 
   test("that are none, or find no room, are said, and nothing else changes", async () => {
     const it = world({ picturing: "no room" });

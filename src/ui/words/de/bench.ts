@@ -46,8 +46,8 @@ export const tanks = {
   forget: "Vergessen",
   isKept: (label: string) => `„${label}“ ist mit ihren Zeiten gemerkt.`,
   taken: (label: string) => `„${label}“ ist eingetragen. „Rückgängig“ holt die letzte Dose zurück.`,
-  forgotten: (label: string) =>
-    `„${label}“ ist nicht mehr gemerkt. Die Zeiten stehen noch hier: Wer sie behalten will, merkt die Dose noch einmal.`,
+  forgotten: (label: string) => `„${label}“ ist nicht mehr gemerkt.`,
+  bringBack: (label: string) => `„${label}“ zurückholen`,
   needsName: "Der Dose erst einen Namen geben; unter dem wird sie gemerkt.",
   notKept:
     "Dieser Browser merkt sich Dosen nicht bis zum nächsten Mal. Das Arbeitsblatt stattdessen in eine Datei sichern.",

@@ -83,6 +83,7 @@ export const beside = {
   method: "Verfahren",
   tank: "Dose",
   agitated: "Bewegung",
+  pressed: "Gedrückt, gezählt vom ersten Mal an",
   agitation: (first: string, every: string, lasts: string) =>
     `anfangs ${first}, dann alle ${every} für ${lasts}`,
 };
@@ -104,7 +105,7 @@ export const everything = {
   table: "Tabelle der Durchgänge sichern",
   tableFile: "tankside-durchgaenge.csv",
   choose: "Datei übernehmen",
-  hint: "Die Datei enthält Durchgänge, Bilder, Dosen, das Arbeitsblatt und die Einstellungen dieses Geräts. Die eigene Stimme hat eine Datei für sich.",
+  hint: "Die Datei enthält Durchgänge, Bilder, Dosen, Flaschen, die Listen für den Raum, das Arbeitsblatt und die Einstellungen dieses Geräts. Die eigene Stimme hat eine Datei für sich.",
   notSaved:
     "Nicht alles, was hier aufbewahrt ist, ließ sich in eine Datei schreiben; es wurde keine gesichert. Nichts ist geändert.",
   unreadable: (name: string) => `Dieser Browser konnte „${name}“ nicht lesen. Nichts ist geändert.`,
@@ -116,7 +117,7 @@ export const everything = {
     `„${name}“ ist beschädigt, und zwar bei ${path}; deshalb wird nichts daraus verwendet. Es bleibt alles, wie es ist.`,
   nothingNew: (name: string) => `Alles aus „${name}“ ist schon hier.`,
   offer: (name: string) => `„${name}“ übernehmen?`,
-  rule: "Von zweien, die derselbe Durchgang, dasselbe Bild oder dieselbe Dose sind, bleibt das Neuere. Das Arbeitsblatt und die Einstellungen von hier bleiben.",
+  rule: "Von zweien, die derselbe Durchgang, dasselbe Bild oder dieselbe Dose sind, bleibt das Neuere; von einer Flasche alles, was hier oder dort aufgeschrieben ist. Das Arbeitsblatt, die Listen für den Raum und die Einstellungen von hier bleiben.",
   kind: "Was",
   adds: "neu",
   replaces: "durch Neueres ersetzt",

@@ -39,6 +39,7 @@ export const take = {
   plannedFor: "Tag und Uhrzeit dafür",
   planned: "Tag und Uhrzeit",
   wantsTime: "Zuerst Tag und Uhrzeit wählen.",
+  isPast: "Diese Zeit ist vorbei. Eine spätere wählen.",
   link: "Als Link",
   linkLead:
     "Der Link enthält das ganze Arbeitsblatt mit seinem Titel und den Namen der Filme: Wer den Link hat, kann sie lesen. Er geht über keinen Server und öffnet sich ohne Netz auf jedem Gerät, auf dem Tankside schon einmal offen war.",

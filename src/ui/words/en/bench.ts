@@ -45,8 +45,8 @@ export const tanks = {
   forget: "Forget it",
   isKept: (label: string) => `“${label}” is kept with its times.`,
   taken: (label: string) => `“${label}” is filled in. Undo brings the last tank back.`,
-  forgotten: (label: string) =>
-    `“${label}” is no longer kept. Its times still stand here: keep it again to undo that.`,
+  forgotten: (label: string) => `“${label}” is no longer kept.`,
+  bringBack: (label: string) => `Bring back “${label}”`,
   needsName: "Give the tank a name first; it is kept under that.",
   notKept: "This browser will not keep tanks between visits. Save the worksheet to a file instead.",
 };

@@ -80,6 +80,7 @@ export const beside = {
   method: "Method",
   tank: "Tank",
   agitated: "Agitation",
+  pressed: "Pressed, counted from the first press",
   agitation: (first: string, every: string, lasts: string) =>
     `first ${first}, then every ${every} for ${lasts}`,
 };
@@ -101,7 +102,7 @@ export const everything = {
   table: "Save a table of the runs",
   tableFile: "tankside-runs.csv",
   choose: "Take in a file",
-  hint: "The file holds runs, pictures, tanks, the worksheet and the choices of this device. Your own voice has a file of its own.",
+  hint: "The file holds runs, pictures, tanks, bottles, the lists of the room, the worksheet and the choices of this device. Your own voice has a file of its own.",
   notSaved:
     "Not all that is kept here could be put into a file, so none was made. Nothing is changed.",
   unreadable: (name: string) => `This browser could not read “${name}”. Nothing is changed.`,
@@ -113,7 +114,7 @@ export const everything = {
     `“${name}” is damaged at ${path}, so none of it is used. Nothing is changed.`,
   nothingNew: (name: string) => `All that is in “${name}” is here already.`,
   offer: (name: string) => `Take in “${name}”?`,
-  rule: "Of two that are the same run, picture or tank, the newer one stays. The worksheet and the choices that are here stay.",
+  rule: "Of two that are the same run, picture or tank, the newer one stays; of a bottle, all that was written down in either place. The worksheet, the lists of the room and the choices that are here stay.",
   kind: "What",
   adds: "new",
   replaces: "replaced by newer",

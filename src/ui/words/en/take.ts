@@ -39,6 +39,7 @@ export const take = {
   plannedFor: "A day and a time for it",
   planned: "Day and time",
   wantsTime: "Choose the day and the time first.",
+  isPast: "That time has passed. Choose one to come.",
   link: "As a link",
   linkLead:
     "The link holds the whole worksheet, with its title and what your films are called: whoever has the link can read them. It passes through no server, and opens without a network on a device that has opened Tankside before.",

@@ -46,8 +46,8 @@ export const tanks = {
   forget: "Olvidarlo",
   isKept: (label: string) => `«${label}» queda guardado con sus tiempos.`,
   taken: (label: string) => `Puesto «${label}». «Deshacer» devuelve el tanque anterior.`,
-  forgotten: (label: string) =>
-    `«${label}» ya no está guardado. Sus tiempos siguen aquí: guárdalo otra vez si lo quieres de vuelta.`,
+  forgotten: (label: string) => `«${label}» ya no está guardado.`,
+  bringBack: (label: string) => `Recuperar «${label}»`,
   needsName: "Ponle antes un nombre al tanque; con él se guarda.",
   notKept:
     "Este navegador no guarda los tanques de una visita a otra. Guarda la hoja en un archivo.",

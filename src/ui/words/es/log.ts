@@ -80,6 +80,7 @@ export const beside = {
   method: "Método",
   tank: "Tanque",
   agitated: "Agitación",
+  pressed: "Pulsaciones, contadas desde la primera",
   agitation: (first: string, every: string, lasts: string) =>
     `primero ${first}, luego cada ${every} durante ${lasts}`,
 };
@@ -101,7 +102,7 @@ export const everything = {
   table: "Guardar una tabla de las sesiones",
   tableFile: "tankside-sesiones.csv",
   choose: "Incorporar un archivo",
-  hint: "El archivo lleva sesiones, fotos, tanques, la hoja de trabajo y los ajustes de este aparato. Tu propia voz tiene un archivo aparte.",
+  hint: "El archivo lleva sesiones, fotos, tanques, botellas, las listas del cuarto, la hoja de trabajo y los ajustes de este aparato. Tu propia voz tiene un archivo aparte.",
   notSaved:
     "No todo lo guardado aquí ha podido pasar a un archivo, así que no se ha guardado ninguno. No ha cambiado nada.",
   unreadable: (name: string) => `Este navegador no ha podido leer «${name}». No ha cambiado nada.`,
@@ -113,7 +114,7 @@ export const everything = {
     `«${name}» está dañado en ${path}, así que no se usa nada de él. No ha cambiado nada.`,
   nothingNew: (name: string) => `Todo lo que hay en «${name}» ya está aquí.`,
   offer: (name: string) => `¿Incorporar «${name}»?`,
-  rule: "De dos que son la misma sesión, foto o tanque se queda lo más nuevo. La hoja de trabajo y los ajustes de aquí se quedan.",
+  rule: "De dos que son la misma sesión, foto o tanque se queda lo más nuevo; de una botella, todo lo que esté anotado aquí o allí. La hoja de trabajo, las listas del cuarto y los ajustes de aquí se quedan.",
   kind: "Qué",
   adds: "nuevo",
   replaces: "cambiado por lo más nuevo",

@@ -39,6 +39,7 @@ export const take = {
   plannedFor: "Un día y una hora para ello",
   planned: "Día y hora",
   wantsTime: "Elige primero el día y la hora.",
+  isPast: "Esa hora ya ha pasado. Elige una que esté por venir.",
   link: "Como enlace",
   linkLead:
     "El enlace lleva toda la hoja, con su título y los nombres de tus películas: quien tenga el enlace puede leerlos. No pasa por ningún servidor y se abre sin red en un dispositivo que ya haya abierto Tankside.",

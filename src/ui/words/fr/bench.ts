@@ -46,8 +46,8 @@ export const tanks = {
   isKept: (label: string) => `La cuve « ${label} » est gardée avec ses temps.`,
   taken: (label: string) =>
     `La cuve « ${label} » est reprise ici. « Annuler » ramène la cuve précédente.`,
-  forgotten: (label: string) =>
-    `La cuve « ${label} » n’est plus gardée. Ses temps sont encore là : gardez-la de nouveau pour revenir en arrière.`,
+  forgotten: (label: string) => `La cuve « ${label} » n’est plus gardée.`,
+  bringBack: (label: string) => `Ramener la cuve « ${label} »`,
   needsName: "Donnez d’abord un nom à la cuve : elle est gardée sous ce nom.",
   notKept:
     "Ce navigateur ne garde pas les cuves d’une visite à l’autre. Enregistrez plutôt la fiche dans un fichier.",

@@ -81,6 +81,7 @@ export const beside = {
   method: "Méthode",
   tank: "Cuve",
   agitated: "Agitation",
+  pressed: "Appuis, comptés depuis le premier",
   agitation: (first: string, every: string, lasts: string) =>
     `d’abord ${first}, puis toutes les ${every} pendant ${lasts}`,
 };
@@ -102,7 +103,7 @@ export const everything = {
   table: "Enregistrer un tableau des séances",
   tableFile: "tankside-seances.csv",
   choose: "Reprendre un fichier",
-  hint: "Le fichier contient séances, photos, cuves, la fiche et les réglages de cet appareil. Votre propre voix a un fichier à elle.",
+  hint: "Le fichier contient séances, photos, cuves, flacons, les listes du labo, la fiche et les réglages de cet appareil. Votre propre voix a un fichier à elle.",
   notSaved:
     "Tout ce qui est gardé ici n’a pas pu être mis dans un fichier : aucun n’a été enregistré. Rien n’a changé.",
   unreadable: (name: string) => `Ce navigateur n’a pas pu lire « ${name} ». Rien n’a changé.`,
@@ -114,7 +115,7 @@ export const everything = {
     `« ${name} » est abîmé à l’endroit ${path} : rien n’en est utilisé. Rien n’a changé.`,
   nothingNew: (name: string) => `Tout ce que contient « ${name} » est déjà ici.`,
   offer: (name: string) => `Reprendre « ${name} » ?`,
-  rule: "De deux qui sont la même séance, la même photo ou la même cuve, le plus récent reste. La fiche et les réglages d’ici restent.",
+  rule: "De deux qui sont la même séance, la même photo ou la même cuve, le plus récent reste ; d’un flacon, tout ce qui est noté ici ou là. La fiche, les listes du labo et les réglages d’ici restent.",
   kind: "Quoi",
   adds: "nouveau",
   replaces: "remplacé par plus récent",

@@ -39,6 +39,7 @@ export const take = {
   plannedFor: "Un jour et une heure pour cela",
   planned: "Jour et heure",
   wantsTime: "Choisissez d’abord le jour et l’heure.",
+  isPast: "Cette heure est passée. Choisissez-en une à venir.",
   link: "En lien",
   linkLead:
     "Le lien contient toute la fiche, avec son titre et les noms de vos films : qui a le lien peut les lire. Il ne passe par aucun serveur et s’ouvre sans réseau sur un appareil qui a déjà ouvert Tankside.",

@@ -46,8 +46,8 @@ export const tanks = {
   forget: "Dimenticala",
   isKept: (label: string) => `«${label}» è conservata con i suoi tempi.`,
   taken: (label: string) => `«${label}» è inserita. Annulla riporta la tank di prima.`,
-  forgotten: (label: string) =>
-    `«${label}» non è più conservata. I suoi tempi sono ancora qui: conservala di nuovo per tornare indietro.`,
+  forgotten: (label: string) => `«${label}» non è più conservata.`,
+  bringBack: (label: string) => `Riprendi «${label}»`,
   needsName: "Prima dai un nome alla tank: si conserva sotto quello.",
   notKept:
     "Questo browser non conserva le tank da una visita all’altra. Salva invece la scheda in un file.",

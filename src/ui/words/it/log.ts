@@ -79,6 +79,7 @@ export const beside = {
   method: "Metodo",
   tank: "Tank",
   agitated: "Agitazione",
+  pressed: "Premuto, contando dalla prima volta",
   agitation: (first: string, every: string, lasts: string) =>
     `prima ${first}, dopo ogni ${every} per ${lasts}`,
 };
@@ -100,7 +101,7 @@ export const everything = {
   table: "Salva una tabella degli sviluppi",
   tableFile: "tankside-sviluppi.csv",
   choose: "Prendi da un file",
-  hint: "Il file contiene sviluppi, foto, tank, la scheda e le scelte di questo dispositivo. La tua voce ha un file suo.",
+  hint: "Il file contiene sviluppi, foto, tank, bottiglie, gli elenchi della stanza, la scheda e le scelte di questo dispositivo. La tua voce ha un file suo.",
   notSaved:
     "Non tutto ciò che è conservato qui si è potuto mettere in un file: non ne è stato salvato nessuno. Non è cambiato niente.",
   unreadable: (name: string) =>
@@ -113,7 +114,7 @@ export const everything = {
     `«${name}» è guasto in ${path}, perciò non se ne usa niente. Non è cambiato niente.`,
   nothingNew: (name: string) => `Tutto quello che c’è in «${name}» è già qui.`,
   offer: (name: string) => `Prendere «${name}»?`,
-  rule: "Di due che sono lo stesso sviluppo, la stessa foto o la stessa tank resta il più nuovo. La scheda e le scelte di qui restano.",
+  rule: "Di due che sono lo stesso sviluppo, la stessa foto o la stessa tank resta il più nuovo; di una bottiglia, tutto ciò che è scritto qui o là. La scheda, gli elenchi della stanza e le scelte di qui restano.",
   kind: "Che cosa",
   adds: "nuovo",
   replaces: "sostituito dal più nuovo",

@@ -39,6 +39,7 @@ export const take = {
   plannedFor: "Un giorno e un’ora per farlo",
   planned: "Giorno e ora",
   wantsTime: "Scegli prima il giorno e l’ora.",
+  isPast: "Quell’ora è passata. Scegline una che deve venire.",
   link: "Come collegamento",
   linkLead:
     "Il collegamento contiene tutta la scheda, con il titolo e i nomi delle pellicole: chi lo ha può leggerli. Non passa per alcun server e si apre senza rete su un dispositivo che ha già aperto Tankside.",

@@ -46,8 +46,8 @@ export const tanks = {
   forget: "Vergeten",
   isKept: (label: string) => `“${label}” is bewaard, met zijn tijden.`,
   taken: (label: string) => `“${label}” is ingevuld. “Ongedaan maken” haalt de vorige tank terug.`,
-  forgotten: (label: string) =>
-    `“${label}” wordt niet meer bewaard. De tijden staan hier nog: bewaar de tank opnieuw om hem terug te hebben.`,
+  forgotten: (label: string) => `“${label}” wordt niet meer bewaard.`,
+  bringBack: (label: string) => `“${label}” terughalen`,
   needsName: "Geef de tank eerst een naam; daaronder wordt hij bewaard.",
   notKept:
     "Deze browser onthoudt geen tanks tot de volgende keer. Sla in plaats daarvan de werkkaart op in een bestand.",

@@ -82,6 +82,7 @@ export const beside = {
   method: "Methode",
   tank: "Tank",
   agitated: "Beweging",
+  pressed: "Gedrukt, geteld vanaf de eerste keer",
   agitation: (first: string, every: string, lasts: string) =>
     `eerst ${first}, daarna elke ${every} gedurende ${lasts}`,
 };
@@ -103,7 +104,7 @@ export const everything = {
   table: "Tabel van de sessies opslaan",
   tableFile: "tankside-sessies.csv",
   choose: "Bestand overnemen",
-  hint: "In het bestand staan sessies, foto’s, tanks, de werkkaart en de keuzes van dit apparaat. Je eigen stem heeft een bestand apart.",
+  hint: "In het bestand staan sessies, foto’s, tanks, flessen, de lijsten van de ruimte, de werkkaart en de keuzes van dit apparaat. Je eigen stem heeft een bestand apart.",
   notSaved:
     "Niet alles wat hier bewaard is, kon in een bestand; er is er geen opgeslagen. Er is niets veranderd.",
   unreadable: (name: string) => `Deze browser kon “${name}” niet lezen. Er is niets veranderd.`,
@@ -115,7 +116,7 @@ export const everything = {
     `“${name}” is beschadigd bij ${path}, dus er wordt niets van gebruikt. Er is niets veranderd.`,
   nothingNew: (name: string) => `Alles uit “${name}” is hier al.`,
   offer: (name: string) => `“${name}” overnemen?`,
-  rule: "Van twee die dezelfde sessie, foto of tank zijn, blijft de nieuwste. De werkkaart en de keuzes van hier blijven.",
+  rule: "Van twee die dezelfde sessie, foto of tank zijn, blijft de nieuwste; van een fles alles wat hier of daar is opgeschreven. De werkkaart, de lijsten van de ruimte en de keuzes van hier blijven.",
   kind: "Wat",
   adds: "nieuw",
   replaces: "vervangen door nieuwer",

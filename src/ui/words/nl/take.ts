@@ -39,6 +39,7 @@ export const take = {
   plannedFor: "Een dag en een tijd ervoor",
   planned: "Dag en tijd",
   wantsTime: "Kies eerst de dag en de tijd.",
+  isPast: "Die tijd is voorbij. Kies een latere.",
   link: "Als link",
   linkLead:
     "De link bevat de hele werkkaart, met de titel en hoe je films heten: wie de link heeft, kan dat lezen. Hij gaat langs geen server en opent zonder netwerk op een apparaat dat Tankside al eens geopend heeft.",

@@ -45,8 +45,8 @@ export const tanks = {
   forget: "Esquecer",
   isKept: (label: string) => `«${label}» ficou guardado com os seus tempos.`,
   taken: (label: string) => `«${label}» está preenchido. «Anular» traz de volta o último tanque.`,
-  forgotten: (label: string) =>
-    `«${label}» já não está guardado. Os tempos dele continuam aqui: para desfazer, guarde-o de novo.`,
+  forgotten: (label: string) => `«${label}» já não está guardado.`,
+  bringBack: (label: string) => `Trazer «${label}» de volta`,
   needsName: "Dê primeiro um nome ao tanque; é com ele que fica guardado.",
   notKept:
     "Este navegador não guarda tanques de uma visita para a outra. Guarde antes a folha num ficheiro.",

@@ -80,6 +80,7 @@ export const beside = {
   method: "Método",
   tank: "Tanque",
   agitated: "Agitação",
+  pressed: "Pressionado, contando desde a primeira vez",
   agitation: (first: string, every: string, lasts: string) =>
     `primeiro ${first}, depois a cada ${every} durante ${lasts}`,
 };
@@ -101,7 +102,7 @@ export const everything = {
   table: "Guardar uma tabela das sessões",
   tableFile: "tankside-sessoes.csv",
   choose: "Trazer um ficheiro",
-  hint: "O ficheiro leva sessões, fotografias, tanques, a folha e as escolhas deste aparelho. A sua própria voz tem um ficheiro à parte.",
+  hint: "O ficheiro leva sessões, fotografias, tanques, frascos, as listas da sala, a folha e as escolhas deste aparelho. A sua própria voz tem um ficheiro à parte.",
   notSaved:
     "Nem tudo o que está guardado aqui coube num ficheiro, por isso nenhum foi guardado. Nada mudou.",
   unreadable: (name: string) => `Este navegador não conseguiu ler «${name}». Nada mudou.`,
@@ -112,7 +113,7 @@ export const everything = {
     `«${name}» está danificado em ${path}, por isso nada dele se usa. Nada mudou.`,
   nothingNew: (name: string) => `Tudo o que há em «${name}» já está aqui.`,
   offer: (name: string) => `Trazer «${name}»?`,
-  rule: "De dois que são a mesma sessão, fotografia ou tanque fica o mais novo. A folha e as escolhas daqui ficam.",
+  rule: "De dois que são a mesma sessão, fotografia ou tanque fica o mais novo; de um frasco, tudo o que está escrito aqui ou ali. A folha, as listas da sala e as escolhas daqui ficam.",
   kind: "O quê",
   adds: "novo",
   replaces: "trocado pelo mais novo",

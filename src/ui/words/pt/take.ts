@@ -39,6 +39,7 @@ export const take = {
   plannedFor: "Um dia e uma hora para isso",
   planned: "Dia e hora",
   wantsTime: "Escolha primeiro o dia e a hora.",
+  isPast: "Essa hora já passou. Escolha uma que esteja para vir.",
   link: "Como ligação",
   linkLead:
     "A ligação leva a folha inteira, com o título e os nomes dos seus filmes: quem tiver a ligação pode lê-los. Não passa por nenhum servidor e abre-se sem rede num dispositivo que já tenha aberto o Tankside.",
