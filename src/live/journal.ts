@@ -153,6 +153,18 @@ export function pressesOf(entries: readonly Entry[]): readonly PressedFor[] {
   );
 }
 
+/** Stretches of the section that was pressed for last in which nothing was heard, seconds from its press. */
+export function silencesIn(
+  entries: readonly Entry[],
+): readonly { readonly from: number; readonly to: number }[] {
+  const pressedAt = pressedLast(entries)?.at ?? 0;
+  return timed(entries).flatMap(({ entry, at }) => {
+    if (entry.kind !== "woke") return [];
+    const to = at + lostAsleep(entry) - pressedAt;
+    return [{ from: to - entry.lost, to }];
+  });
+}
+
 /** A thermometer reading that stands, with its time, seconds from its section's press. */
 export interface Read {
   readonly section: string;

@@ -24,6 +24,7 @@ import { gravest, missedWordings } from "./missed.ts";
 import { begunBy, nothingOn, type Position, position, positionAt } from "./position.ts";
 import { isDeveloping } from "./rest.ts";
 import type { Run, RunParts } from "./run-shape.ts";
+import { stayKnown } from "./stay-known.ts";
 import { emptying, pouringLate, staysOf } from "./stays.ts";
 import { withoutWords } from "./teller.ts";
 import { saidBefore, type Wordings, whereWordings } from "./where.ts";
@@ -156,7 +157,7 @@ export function openRun(parts: RunParts): Run {
 
   function emptied(at: number): boolean {
     const section = sectionOn();
-    const stay = emptying(section, elapsed(at));
+    const stay = emptying(section, elapsed(at), stayKnown(book.entries()));
     const planned = stay === null ? undefined : staysOf(section)[stay];
     if (rehearses || stay === null || planned === undefined) return false;
     const by = elapsed(at) - planned.empty;

@@ -35,15 +35,52 @@ export function pouringLate(section: Section, elapsed: number): number | null {
   return elapsed - times.pourIn <= LATE ? stay : null;
 }
 
+/** What is known of a section's stays beside their times. */
+export interface Known {
+  /** Stays of which the hands said that their tank is empty. */
+  readonly emptied: readonly number[];
+  /** Stays of which the hands said that they pour in: the tank was empty before. */
+  readonly poured: readonly number[];
+  /** Stretches in which nothing was heard. */
+  readonly silences: readonly Stretch[];
+}
+
+/** Half open, seconds from the section's press. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+export const isIn = (at: number, { from, to }: Stretch): boolean => at >= from && at < to;
+
+export const nothingKnown: Known = { emptied: [], poured: [], silences: [] };
+
+/** A bath is cut short this much more seldom than it runs over by as many seconds. */
+const SELDOM = 3;
+
 /**
- * The stay whose tank may be empty at a time: full once, and shortly before its pour-out at the soonest. Of two in
- * question it is the one whose time is nearer: who is half a minute late has not emptied the next bath as early.
+ * The stay whose tank may be empty at a time: full once, and shortly before its pour-out at the soonest. Of those in
+ * question it is the first whose call to pour out nobody heard: its bath may still have been in. Else it is the one whose
+ * time is nearer, an early one being the less likely: who is half a minute late has not cut the next bath short.
  */
-export function emptying(section: Section, elapsed: number): number | null {
-  const off = ({ empty }: StayTimes): number => Math.abs(elapsed - empty);
+export function emptying(
+  section: Section,
+  elapsed: number,
+  { emptied, poured, silences }: Known = nothingKnown,
+): number | null {
+  const over = Math.max(-1, ...emptied, ...poured.map((stay) => stay - 1));
   const may = staysOf(section)
     .map((times, stay) => ({ ...times, stay }))
-    .filter(({ full, pourOut }) => Math.max(full, pourOut - EARLY) <= elapsed)
-    .toSorted((a, b) => off(a) - off(b));
-  return may[0]?.stay ?? null;
+    .filter(({ full, pourOut }) => Math.max(full, pourOut - EARLY) <= elapsed);
+  const open = may.filter(({ stay }) => stay > over);
+  // Where none is left, what was said before was said too soon.
+  if (open.length === 0) return may.at(-1)?.stay ?? null;
+  const isCalled = ({ pourOut }: StayTimes): boolean => pourOut <= elapsed;
+  const isHeard = (times: StayTimes): boolean =>
+    isCalled(times) && !silences.some((silence) => isIn(times.pourOut, silence));
+  const unheard = open.slice(open.findLastIndex(isHeard) + 1).find(isCalled);
+  if (unheard !== undefined) return unheard.stay;
+  const off = ({ empty }: StayTimes): number =>
+    elapsed < empty ? (empty - elapsed) * SELDOM : elapsed - empty;
+  return open.toSorted((a, b) => off(a) - off(b))[0]?.stay ?? null;
 }
