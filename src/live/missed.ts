@@ -15,16 +15,16 @@ export function gravest(section: Section, from: number, to: number): (typeof gra
 
 /**
  * @param lost seconds in which nothing was heard; null where no clock can tell.
- * @param from and `to`: the same, in seconds into the section; null where no section was on.
+ * @param from and `to`: the same, in seconds into the section.
  */
 export function missedWordings(
-  section: Section | null,
+  section: Section,
   from: number,
   to: number,
   lost: number | null,
   script: Script,
 ): Wordings {
-  const deed = section === null ? null : gravest(section, from, to);
+  const deed = gravest(section, from, to);
   const bath = deed === "pour-out" ? stillIn(section, from, to) : null;
   return forms.map((form) => [
     ...gonePhrases(lost, form, script),
@@ -42,7 +42,6 @@ function gonePhrases(lost: number | null, form: Form, script: Script): readonly 
 }
 
 /** The bath that may still be in: with its call missed, the hands may have waited for it through all that followed. */
-function stillIn(section: Section | null, from: number, to: number): string | null {
-  if (section === null) return null;
+function stillIn(section: Section, from: number, to: number): string | null {
   return staysOf(section).find(({ pourOut }) => isIn(pourOut, { from, to }))?.bath ?? null;
 }

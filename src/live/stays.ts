@@ -2,7 +2,9 @@
 // and "the tank is empty now" can mean. Times are seconds from the section's press.
 import type { Section } from "../timeline/score.ts";
 
-export interface StayTimes {
+interface StayTimes {
+  /** Its place among the section's stays. */
+  readonly stay: number;
   readonly bath: string;
   readonly pourIn: number;
   readonly full: number;
@@ -19,6 +21,7 @@ export function staysOf(section: Section): readonly StayTimes[] {
   const of = (deed: string) => section.moments.filter((moment) => moment.do === deed);
   const [ins, fulls, outs, empties] = [of("pour-in"), of("full"), of("pour-out"), of("empty")];
   return ins.map((moment, stay) => ({
+    stay,
     bath: moment.bath ?? "",
     pourIn: moment.at,
     full: fulls[stay]?.at ?? moment.at,
@@ -28,11 +31,10 @@ export function staysOf(section: Section): readonly StayTimes[] {
 }
 
 /** The stay that is being poured late at a time: the last whose pour-in was called for, for a minute. */
-export function pouringLate(section: Section, elapsed: number): number | null {
-  const stay = staysOf(section).findLastIndex(({ pourIn }) => pourIn <= elapsed);
-  const times = staysOf(section)[stay];
+export function pouringLate(section: Section, elapsed: number): StayTimes | null {
+  const times = staysOf(section).findLast(({ pourIn }) => pourIn <= elapsed);
   if (times === undefined || elapsed >= times.pourOut) return null;
-  return elapsed - times.pourIn <= LATE ? stay : null;
+  return elapsed - times.pourIn <= LATE ? times : null;
 }
 
 /** What is known of a section's stays beside their times. */
@@ -67,20 +69,20 @@ export function emptying(
   section: Section,
   elapsed: number,
   { emptied, poured, silences }: Known = nothingKnown,
-): number | null {
+): StayTimes | null {
   const over = Math.max(-1, ...emptied, ...poured.map((stay) => stay - 1));
-  const may = staysOf(section)
-    .map((times, stay) => ({ ...times, stay }))
-    .filter(({ full, pourOut }) => Math.max(full, pourOut - EARLY) <= elapsed);
+  const may = staysOf(section).filter(
+    ({ full, pourOut }) => Math.max(full, pourOut - EARLY) <= elapsed,
+  );
   const open = may.filter(({ stay }) => stay > over);
   // Where none is left, what was said before was said too soon.
-  if (open.length === 0) return may.at(-1)?.stay ?? null;
+  if (open.length === 0) return may.at(-1) ?? null;
   const isCalled = ({ pourOut }: StayTimes): boolean => pourOut <= elapsed;
   const isHeard = (times: StayTimes): boolean =>
     isCalled(times) && !silences.some((silence) => isIn(times.pourOut, silence));
   const unheard = open.slice(open.findLastIndex(isHeard) + 1).find(isCalled);
-  if (unheard !== undefined) return unheard.stay;
+  if (unheard !== undefined) return unheard;
   const off = ({ empty }: StayTimes): number =>
     elapsed < empty ? (empty - elapsed) * SELDOM : elapsed - empty;
-  return open.toSorted((a, b) => off(a) - off(b))[0]?.stay ?? null;
+  return open.toSorted((a, b) => off(a) - off(b))[0] ?? null;
 }
