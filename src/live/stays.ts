@@ -14,7 +14,7 @@ interface StayTimes {
 
 /** A tank is said to be emptied no sooner than this before its time, seconds: else it is a slip. */
 const EARLY = 60;
-/** That a bath is poured only now is said no later than this after its time, seconds. */
+/** That a bath is poured only now is most often said within this after its time, seconds. */
 const LATE = 60;
 
 export function staysOf(section: Section): readonly StayTimes[] {
@@ -30,12 +30,14 @@ export function staysOf(section: Section): readonly StayTimes[] {
   }));
 }
 
-/** The stay that is being poured late at a time: the last whose pour-in was called for, for a minute. */
+/** The stay that is being poured late at a time: the last whose pour-in was called for, until it is called out. */
 export function pouringLate(section: Section, elapsed: number): StayTimes | null {
   const times = staysOf(section).findLast(({ pourIn }) => pourIn <= elapsed);
-  if (times === undefined || elapsed >= times.pourOut) return null;
-  return elapsed - times.pourIn <= LATE ? times : null;
+  return times === undefined || elapsed >= times.pourOut ? null : times;
 }
+
+/** Whether its pour is so late that other things are more likely to be asked for. */
+export const isLong = ({ pourIn }: StayTimes, elapsed: number): boolean => elapsed - pourIn > LATE;
 
 /** What is known of a section's stays beside their times. */
 export interface Known {
