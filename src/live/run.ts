@@ -21,7 +21,7 @@ import {
 import { judgedOf } from "./judged.ts";
 import { mayBeLate } from "./lateness.ts";
 import { gravest, missedWordings } from "./missed.ts";
-import { begunBy, nothingOn, type Position, position, positionAt } from "./position.ts";
+import { begunBy, isAllTold, nothingOn, type Position, position, positionAt } from "./position.ts";
 import { isDeveloping } from "./rest.ts";
 import type { Run, RunParts } from "./run-shape.ts";
 import { stayKnown } from "./stay-known.ts";
@@ -212,7 +212,16 @@ export function openRun(parts: RunParts): Run {
       if (off !== 0 && !isNew) outlet.resettle("a little");
       outlet.look();
     }
-    if (isNew || lost !== null) changed();
+    // Whoever closes the page from now on has left nothing undone.
+    const isDone = isAllTold(clocks(), journal()) && !canTakeBack(steady()) && ended("done");
+    if (isNew || lost !== null || isDone) changed();
+  }
+
+  /** Once: what was done to its end is not left afterwards. */
+  function ended(how: "done" | "left"): boolean {
+    if (lastOf(book.entries(), "ended") !== undefined) return false;
+    book.write({ kind: "ended", how });
+    return true;
   }
 
   /** Heard again after a silence: one sentence for all that was missed. */
@@ -284,7 +293,7 @@ export function openRun(parts: RunParts): Run {
     journal,
     begunAt: () => steady() - elapsed(),
     look,
-    ended: (how) => book.write({ kind: "ended", how }),
+    ended,
     close: () => outlet.close(),
   };
 }
