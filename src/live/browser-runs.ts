@@ -18,6 +18,7 @@ import { soundCheckOn } from "./browser-sound-check.ts";
 import { fetchEarPack, fetchSounds, type Sounds } from "./browser-sounds.ts";
 import { playerFor, samplesBy, silenceFor, withoutItsWords } from "./browser-speaker.ts";
 import { voiceSoundsOn } from "./browser-voice-sounds.ts";
+import { flagOf } from "./flag-of.ts";
 import { type Entry, lastOf, type Way } from "./journal.ts";
 import { type KnockPort, openKnockPort } from "./knock-port.ts";
 import type { OwnSound } from "./knocks.ts";
@@ -210,7 +211,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
         guide,
         presser,
       };
-      if (rehearsal === undefined) flagRun(run.position().section?.dark ? "dark" : "light");
+      if (rehearsal === undefined) flagRun(flagOf(run));
       performance.mark("tankside-begun", { detail: run.begunAt() });
       tell(current.value, run.position().kind === "over" ? "done" : null);
     }

@@ -11,7 +11,10 @@ import type { Detail } from "./detail.ts";
 export type Reader = "person" | "probe";
 export type Way = "room" | "pocket";
 
-/** How the time was lost in which a run was not heard. */
+/**
+ * How the time was lost in which a run was not heard: its page was closed, or stood still, its sound with it; the
+ * device slept, so that the steady clock stood still too and goes wrong by so much; sound alone stood still.
+ */
 type Lost = "closed" | "frozen" | "asleep" | "silent";
 
 export type Happening =
@@ -46,7 +49,7 @@ export type Happening =
   | { readonly kind: "alive" }
   /** It is heard again; `lost`: seconds in which it was not. */
   | { readonly kind: "woke"; readonly from: Lost; readonly lost: number }
-  /** The device's wall clock was set, by so many seconds. */
+  /** Someone, or a network, set the device's wall clock, by so many seconds: nothing is wrong. */
   | { readonly kind: "clock-set"; readonly by: number }
   | { readonly kind: "hushed"; readonly on: boolean }
   | { readonly kind: "detail"; readonly detail: Detail }
@@ -153,6 +156,18 @@ export function pressesOf(entries: readonly Entry[]): readonly PressedFor[] {
   return timed(entries).flatMap(({ entry, at }) =>
     entry.kind === "pressed" ? [{ section: entry.section, at }] : [],
   );
+}
+
+/** Stretches of the section that was pressed for last in which nothing was heard, seconds from its press. */
+export function silencesIn(
+  entries: readonly Entry[],
+): readonly { readonly from: number; readonly to: number }[] {
+  const pressedAt = pressedLast(entries)?.at ?? 0;
+  return timed(entries).flatMap(({ entry, at }) => {
+    if (entry.kind !== "woke") return [];
+    const to = at + lostAsleep(entry) - pressedAt;
+    return [{ from: to - entry.lost, to }];
+  });
 }
 
 /** A thermometer reading that stands, with its time, seconds from its section's press. */

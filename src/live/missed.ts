@@ -2,7 +2,7 @@
 // gravest of it alone, with what to do. Told once, in place of all that was to be told in that time.
 import { type Form, forms, nearestMark, type Script, sayable } from "../script/script.ts";
 import type { Section } from "../timeline/score.ts";
-import { staysOf } from "./stays.ts";
+import { isIn, staysOf } from "./stays.ts";
 import type { Wordings } from "./where.ts";
 
 const grave = ["pour-out", "pour-in", "agitate", "rest"] as const;
@@ -15,17 +15,17 @@ export function gravest(section: Section, from: number, to: number): (typeof gra
 
 /**
  * @param lost seconds in which nothing was heard; null where no clock can tell.
- * @param from and `to`: the same, in seconds into the section; null where no section was on.
+ * @param from and `to`: the same, in seconds into the section.
  */
 export function missedWordings(
-  section: Section | null,
+  section: Section,
   from: number,
   to: number,
   lost: number | null,
   script: Script,
 ): Wordings {
-  const deed = section === null ? null : gravest(section, from, to);
-  const bath = deed === "pour-out" ? lastPouredOut(section, to) : null;
+  const deed = gravest(section, from, to);
+  const bath = deed === "pour-out" ? stillIn(section, from, to) : null;
   return forms.map((form) => [
     ...gonePhrases(lost, form, script),
     ...script.say(`missed.${deed ?? "nothing"}`, form),
@@ -41,7 +41,7 @@ function gonePhrases(lost: number | null, form: Form, script: Script): readonly 
   return seconds === null ? [] : script.say("gone.seconds", form, { seconds });
 }
 
-function lastPouredOut(section: Section | null, to: number): string | null {
-  if (section === null) return null;
-  return staysOf(section).findLast(({ pourOut }) => pourOut < to)?.bath ?? null;
+/** The bath that may still be in: with its call missed, the hands may have waited for it through all that followed. */
+function stillIn(section: Section, from: number, to: number): string | null {
+  return staysOf(section).find(({ pourOut }) => isIn(pourOut, { from, to }))?.bath ?? null;
 }

@@ -3,7 +3,7 @@
 import type { Deed, Moment } from "../process/moments.ts";
 import type { Section, Timeline } from "../timeline/score.ts";
 import type { Stamp } from "./clocks.ts";
-import { type Entry, type Journal, pressedLast, timeOf } from "./journal.ts";
+import { type Entry, type Journal, lastOf, pressedLast, timeOf } from "./journal.ts";
 
 /** Which section runs, and when it was pressed for. Times are seconds of the run. */
 export interface Begun {
@@ -74,6 +74,16 @@ export function positionAt(timeline: Timeline, begun: Begun, now: number): Posit
   if (next !== undefined) return { kind: "waiting", section: section ?? null, next };
   if (section === undefined) throw new Error("A timeline without sections cannot be run.");
   return { kind: "over", section };
+}
+
+/** Whether a run is over and has told all. Asked every second: of most what was pressed last shows at once that it is not. */
+export function isAllTold(clocks: Stamp, { timeline, entries }: Journal): boolean {
+  const last = timeline.sections.at(-1);
+  if (last === undefined || lastOf(entries, "pressed")?.section !== last.id) return false;
+  const begun = begunBy(timeline, entries);
+  const now = timeOf(entries, clocks);
+  const isOver = positionAt(timeline, begun, now).kind === "over";
+  return isOver && now - begun.pressedAt > (last.cues.at(-1)?.until ?? 0);
 }
 
 /** Seconds from the press at which the hands are free; 0 where a section only tells. */

@@ -7,7 +7,7 @@ import { forms, type Script } from "../script/script.ts";
 import type { Detail } from "./detail.ts";
 import type { Way } from "./journal.ts";
 import type { Position } from "./position.ts";
-import { emptying, pouringLate } from "./stays.ts";
+import { emptying, isLong, pouringLate } from "./stays.ts";
 import type { Wordings } from "./where.ts";
 import { wrongsAt } from "./wrong.ts";
 
@@ -97,7 +97,7 @@ export function restAt(
   const { more = [], jams = false } = position.section ?? {};
   const other: Way = way === "room" ? "pocket" : "room";
   // In a rehearsal nothing moves a moment, and nothing is kept that would be asked about before it is left.
-  const { emptied, poured } = lateHandsAt(position, rehearses);
+  const { emptied, poured, pouredLong } = lateHandsAt(position, rehearses);
   return {
     kind: "list",
     of: [
@@ -106,9 +106,10 @@ export function restAt(
         : []),
       ...(jams ? [{ says: "rest.stuck", takes: stuck }] : []),
       ...(emptied ? [act("emptied")] : []),
-      ...(poured ? [act("poured")] : []),
+      ...(poured && !pouredLong ? [act("poured")] : []),
       ...(rehearses ? [] : [{ says: "rest.wrong", takes: wrongList(position) }]),
       ...(!rehearses && isDeveloping(position) ? [act("reading")] : []),
+      ...(poured && pouredLong ? [act("poured")] : []),
       ...(ways.includes(other) ? [act(other)] : []),
       act(detail === "tones" ? "more" : "less"),
       rehearses ? act("leave") : { says: "rest.leave", takes: leave },
@@ -116,17 +117,19 @@ export function restAt(
   };
 }
 
-/** Whether hands can be late where the run stands: with an empty tank, with a pour. */
+/** Whether hands can be late where the run stands: with an empty tank, with a pour, and that for long. */
 export function lateHandsAt(
   position: Position,
   rehearses = false,
-): { readonly emptied: boolean; readonly poured: boolean } {
+): { readonly emptied: boolean; readonly poured: boolean; readonly pouredLong: boolean } {
   const { section } = position;
-  if (section === null || rehearses) return { emptied: false, poured: false };
+  if (section === null || rehearses) return { emptied: false, poured: false, pouredLong: false };
   const elapsed = position.kind === "timed" ? position.elapsed : Number.POSITIVE_INFINITY;
+  const late = pouringLate(section, elapsed);
   return {
     emptied: emptying(section, elapsed) !== null,
-    poured: pouringLate(section, elapsed) !== null,
+    poured: late !== null,
+    pouredLong: late !== null && isLong(late, elapsed),
   };
 }
 

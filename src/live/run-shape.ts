@@ -81,6 +81,7 @@ export interface Run {
    * @param off seconds by which what was laid ahead lies wrong, where that is known.
    */
   look(sounding: boolean, off?: number): void;
-  ended(how: "done" | "left"): void;
+  /** Written down once: a run that is over and told to its end has done so by itself. False where it was. */
+  ended(how: "done" | "left"): boolean;
   close(): void;
 }

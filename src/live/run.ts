@@ -7,7 +7,7 @@ import { ANSWER_AFTER, openAnswers, type Telling } from "./answers.ts";
 import { openBook } from "./book.ts";
 import { emptiedWordings, isAsItWas, movedWordings, pouredWordings } from "./change-wordings.ts";
 import { goneOnWith } from "./follow.ts";
-import { type Gap, gapBetween } from "./gap.ts";
+import type { Lost } from "./gap.ts";
 import {
   canBeTakenBack,
   type Happening,
@@ -22,11 +22,13 @@ import {
 import { judgedOf } from "./judged.ts";
 import { mayBeLate } from "./lateness.ts";
 import { gravest, missedWordings } from "./missed.ts";
-import { begunBy, nothingOn, type Position, position, positionAt } from "./position.ts";
+import { begunBy, isAllTold, nothingOn, type Position, position, positionAt } from "./position.ts";
 import { isDeveloping } from "./rest.ts";
 import type { Run, RunParts } from "./run-shape.ts";
+import { stayKnown } from "./stay-known.ts";
 import { emptying, pouringLate, staysOf } from "./stays.ts";
 import { withoutWords } from "./teller.ts";
+import { openWatching } from "./watching.ts";
 import { PAUSE, type Wordings } from "./where.ts";
 
 /** No probe's reading moves an end that is as near as this, seconds. */
@@ -39,11 +41,7 @@ export function openRun(parts: RunParts): Run {
   let { timeline, detail, outlet } = parts;
   const book = openBook(clocks, parts.keep, parts.entries);
   let hushed = lastOf(book.entries(), "hushed")?.on ?? false;
-  let seen = clocks();
-  /** Of a run that was left: what is to be told once it can be heard again. */
-  let owed: { readonly since: number; readonly unsure: boolean } | null = null;
-  /** Whether sound stands still, and nothing lies ahead of it. */
-  let still = false;
+  const watch = openWatching(clocks, book.write);
 
   const begun = () => begunBy(timeline, book.entries());
   const sectionOn = (): Section => timeline.sections[begun().index] ?? nothingOn;
@@ -103,11 +101,17 @@ export function openRun(parts: RunParts): Run {
   }
 
   function where(after?: number): void {
+    watch.first();
+    // The next look tells what was missed, and then this.
+    if (watch.owed() !== null && !watch.isSilent()) return;
     answers.where(after);
     sound();
   }
 
   function goOn(at: number): boolean {
+    const isNew = watch.first();
+    if (isNew && isCallUnheard()) return false;
+    if (isNew) watch.owes(null);
     const here = positionAt(timeline, begun(), book.time(at));
     if (here.kind !== "waiting") return false;
     // What to practise is found as it is asked for: all is over by then.
@@ -120,6 +124,7 @@ export function openRun(parts: RunParts): Run {
   }
 
   function mark(at: number): boolean {
+    watch.first();
     if (!rehearses || positionAt(timeline, begun(), book.time(at)).kind !== "timed") return false;
     book.write({ kind: "marked", section: sectionOn().id }, at);
     changed();
@@ -140,28 +145,29 @@ export function openRun(parts: RunParts): Run {
   }
 
   function poured(at: number): boolean {
-    const section = sectionOn();
-    const stay = pouringLate(section, elapsed(at));
-    const planned = stay === null ? undefined : staysOf(section)[stay];
-    if (rehearses || stay === null || planned === undefined) return false;
-    const { bath, pourIn } = planned;
-    const of = { section: section.id, stay, bath, told: steady() - at };
+    watch.first();
+    const late = rehearses ? null : pouringLate(sectionOn(), elapsed(at));
+    if (late === null) return false;
+    const { stay, bath, pourIn } = late;
+    const of = { section: sectionOn().id, stay, bath, told: steady() - at };
     return learn({ kind: "poured", ...of, by: elapsed(at) - pourIn }, at, () =>
       pouredWordings(bath, script),
     );
   }
 
   function emptied(at: number): boolean {
-    const section = sectionOn();
-    const stay = emptying(section, elapsed(at));
-    const planned = stay === null ? undefined : staysOf(section)[stay];
-    if (rehearses || stay === null || planned === undefined) return false;
-    const by = elapsed(at) - planned.empty;
-    const of = { section: section.id, stay, bath: planned.bath, told: steady() - at };
+    watch.first();
+    const known = stayKnown(book.entries());
+    const which = rehearses ? null : emptying(sectionOn(), elapsed(at), known);
+    if (which === null) return false;
+    const { stay, bath, empty } = which;
+    const by = elapsed(at) - empty;
+    const of = { section: sectionOn().id, stay, bath, told: steady() - at };
     return learn({ kind: "emptied", ...of, by }, at, () => emptiedWordings(by, script));
   }
 
   function read(temperature: Temperature, by: Reader = "person"): boolean {
+    watch.first();
     if (rehearses || !isDeveloping(positionNow())) return false;
     const end = () => staysOf(sectionOn())[0]?.pourOut ?? 0;
     const stood = end();
@@ -179,6 +185,7 @@ export function openRun(parts: RunParts): Run {
     canBeTakenBack(book.entries(), { ...clocks(), steady: at });
 
   function takeBack(at: number): boolean {
+    watch.first();
     if (!canTakeBack(at)) return false;
     const change = lastChange(book.entries());
     book.write({ kind: "taken-back" }, at);
@@ -189,51 +196,44 @@ export function openRun(parts: RunParts): Run {
     return true;
   }
 
-  function look(sounding: boolean, off = 0): void {
-    // Sound that stands still is dealt with when it goes on: until then nothing can be told, and what lies
-    // ahead must not come late.
-    if (!sounding) {
-      if (!still) outlet.resettle("all");
-      still = true;
-      return;
-    }
-    still = false;
-    const here = clocks();
-    const gap: Gap = owed === null ? gapBetween(seen, here) : { kind: "none" };
-    seen = here;
-    if (owed !== null) {
-      const lost = book.time() - owed.since;
-      wake(elapsed() - lost, owed.unsure ? null : lost);
-      owed = null;
-      changed();
-      return;
-    }
-    switch (gap.kind) {
-      case "none":
-        if (off !== 0) outlet.resettle("a little");
-        outlet.look();
-        return;
-      case "clock-set":
-        book.write(gap);
-        outlet.look();
-        break;
-      default:
-        book.write({ kind: "woke", from: gap.kind, lost: gap.lost });
-        wake(elapsed() - gap.lost, gap.lost);
-    }
-    changed();
+  /** Of a silence that is still to be told of: who presses after it cannot know what was called for in it. */
+  function isCallUnheard(): boolean {
+    return gravest(sectionOn(), elapsed() - (watch.owed()?.seconds ?? 0), elapsed()) !== null;
   }
 
-  /** Heard again, after so many seconds of silence from `from` on: one sentence for all that was missed. */
-  function wake(from: number, lost: number | null): void {
+  function look(sounding: boolean, off = 0): void {
+    const wasSilent = watch.isSilent();
+    const { lost, isNew } = watch.look(sounding);
+    if (lost !== null) wake(lost);
+    // Until sound goes on nothing can be told, and what lies ahead must not come late.
+    else if (!sounding && !wasSilent) outlet.resettle("all");
+    else if (sounding) {
+      if (off !== 0 && !isNew) outlet.resettle("a little");
+      outlet.look();
+    }
+    // Whoever closes the page from now on has left nothing undone.
+    const isDone = isAllTold(clocks(), journal()) && !canTakeBack(steady()) && ended("done");
+    if (isNew || lost !== null || isDone) changed();
+  }
+
+  /** Once: what was done to its end is not left afterwards. */
+  function ended(how: "done" | "left"): boolean {
+    if (lastOf(book.entries(), "ended") !== undefined) return false;
+    book.write({ kind: "ended", how });
+    return true;
+  }
+
+  /** Heard again after a silence: one sentence for all that was missed. */
+  function wake({ seconds, unsure }: Lost): void {
     outlet.resettle("all");
     sound();
-    const section = begun().index < 0 ? null : sectionOn();
+    const section = sectionOn();
+    const from = elapsed() - seconds;
     // What comes a little late is heard all the same.
     const to = elapsed() - mayBeLate.now;
-    const missed = section !== null && gravest(section, from, to) !== null;
-    if (lost !== null && lost < WORTH_TELLING && !missed) return;
-    const told = say(missedWordings(section, from, to, lost, script));
+    const isMissed = gravest(section, from, to) !== null;
+    if (!unsure && seconds < WORTH_TELLING && !isMissed) return;
+    const told = say(missedWordings(section, from, to, unsure ? null : seconds, script));
     where((told === null ? 0 : told.until() - steady()) + ANSWER_AFTER);
   }
 
@@ -243,9 +243,11 @@ export function openRun(parts: RunParts): Run {
     // or a page that dies once more would count its time otherwise. Nothing sounds before the first look.
     if (alive.kind === "alive") parts.keep(alive);
     // Between two lives of a page there is only the wall clock; was that set back, none can tell.
-    const unsure = seen.life !== alive.life && seen.wall < alive.wall;
-    owed = { since: timeOf(book.entries(), alive), unsure };
-    book.write({ kind: "woke", from: "closed", lost: Math.max(0, seen.wall - alive.wall) / 1000 });
+    const { life, wall } = clocks();
+    const unsure = life !== alive.life && wall < alive.wall;
+    const since = timeOf(book.entries(), alive);
+    book.write({ kind: "woke", from: "closed", lost: Math.max(0, wall - alive.wall) / 1000 });
+    watch.owes({ seconds: book.time() - since, unsure });
     planAnew();
   }
 
@@ -291,7 +293,7 @@ export function openRun(parts: RunParts): Run {
     journal,
     begunAt,
     look,
-    ended: (how) => book.write({ kind: "ended", how }),
+    ended,
     close: () => outlet.close(),
   };
 }

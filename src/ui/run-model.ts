@@ -38,7 +38,8 @@ export interface Offers {
 }
 
 export function offersOf(run: Run): Offers {
-  return { ...lateHandsAt(run.position(), run.rehearses), takeBack: run.canTakeBack() };
+  const { poured, emptied } = lateHandsAt(run.position(), run.rehearses);
+  return { poured, emptied, takeBack: run.canTakeBack() };
 }
 
 export function runScreenOf(position: Position, method: Method): RunScreen {

@@ -4,6 +4,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { emptiedWordings, movedWordings } from "../../src/live/change-wordings.ts";
 import { missedWordings } from "../../src/live/missed.ts";
+import { nothingOn } from "../../src/live/position.ts";
 import { english } from "../timeline/scene.ts";
 
 /** Minutes that the voice has words for beside a change. */
@@ -44,7 +45,7 @@ test("Longer times, and those that were lost, are told of by the nearest count t
   fc.assert(
     fc.property(fc.double({ min: 6, max: 130, noNaN: true }), (minutes) => {
       const by = minutes * 60;
-      const gone = whole(missedWordings(null, 0, 0, by, english)[0]);
+      const gone = whole(missedWordings(nothingOn, 0, 0, by, english)[0]);
       for (const said of [whole(movedWordings(by, english)[0]), gone]) {
         const off = Math.abs(secondsIn(said) / 60 - minutes);
         // It goes by the nearest five seconds, which may tip what lies half way between two counts.
@@ -52,7 +53,7 @@ test("Longer times, and those that were lost, are told of by the nearest count t
       }
     }),
   );
-  expect(whole(missedWordings(null, 0, 0, 20, english)[0])).toMatch(/twenty seconds/);
-  expect(whole(missedWordings(null, 0, 0, 58, english)[0])).toMatch(/one minute/);
-  expect(whole(missedWordings(null, 0, 0, null, english)[0])).toMatch(/cannot tell/);
+  expect(whole(missedWordings(nothingOn, 0, 0, 20, english)[0])).toMatch(/twenty seconds/);
+  expect(whole(missedWordings(nothingOn, 0, 0, 58, english)[0])).toMatch(/one minute/);
+  expect(whole(missedWordings(nothingOn, 0, 0, null, english)[0])).toMatch(/cannot tell/);
 });

@@ -59,6 +59,13 @@ describe("The rest by ear", () => {
     for (const { id } of sections) expect(restIn(at(id)), id).toContain("rest.wrong");
   });
 
+  test("offers a pour that is later than a minute behind what is asked for more often, until it is called out", () => {
+    expect(restIn(at("developer", 300)).slice(0, 3)).toEqual([
+      ...["rest.wrong", "rest.reading", "rest.poured"],
+    ]);
+    expect(restIn(at("developer", 592))).not.toContain("rest.poured");
+  });
+
   test("can say whatever it can come to", () => {
     const { sections } = compiled(gullrock);
     for (const { id } of sections) {
