@@ -38,9 +38,9 @@ export const restingHand: Hand = {
 /** A contact that is not joined by another within this, seconds, is one finger, and is answered. */
 const FELT = 0.05;
 /** Wet fingers bounce: a contact so soon after another, seconds, is the same one. */
-const BOUNCE = 0.08;
+export const BOUNCE = 0.08;
 /** From press to press in a row, seconds. */
-const IN_A_ROW = 0.45;
+export const IN_A_ROW = 0.45;
 const HOLD = 0.75;
 /** Whatever was never let go of is forgotten, seconds: a window may miss a finger's leaving. */
 const FORGOTTEN = 10;
