@@ -142,9 +142,16 @@ export function openSession(parts: SessionParts): OpenSession {
     if (before !== sounding) changed();
   }
 
+  /** A page is loaded anew by a slip of the hand. In the dark nothing asks: the question would shine. */
+  function leaving(event: BeforeUnloadEvent): void {
+    const here = run.position();
+    if (here.kind === "timed" && !here.section.dark) event.preventDefault();
+  }
+
   const timer = setInterval(look, 1000);
   const events = ["visibilitychange", "resume"] as const;
   for (const event of events) document.addEventListener(event, look);
+  window.addEventListener("beforeunload", leaving);
 
   return {
     run,
@@ -165,6 +172,7 @@ export function openSession(parts: SessionParts): OpenSession {
       clearInterval(timer);
       callOff();
       for (const event of events) document.removeEventListener(event, look);
+      window.removeEventListener("beforeunload", leaving);
       keys.close();
       run.close();
       ways.close();
