@@ -168,6 +168,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
       journal: rehearsal === undefined ? journal : unkeptJournal,
       compiled: compiledFor,
       changed: show,
+      wake: () => void awake(),
       leave,
     });
     const { run, guide, presser } = session;
@@ -256,7 +257,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   });
   const knocks = openKnockPort({
     audio,
-    heard: (at) => current.value?.presser.tap(at),
+    heard: (at) => current.value?.presser.knock(at),
     ownSounds: () => ownSounds(),
   });
   const check = soundCheckOn({ audio, speakerOf, sounds, delay });

@@ -16,7 +16,7 @@ import { type Entry, lastOf, readingsIn, type Way } from "./journal.ts";
 import type { OwnSound } from "./knocks.ts";
 import { openMediaKeys } from "./media-session.ts";
 import type { PocketTrack } from "./pocket-shape.ts";
-import { openPresser, type Presser } from "./presser.ts";
+import { onlyWhileHeard, openPresser, type Presser } from "./presser.ts";
 import { type Pulses, pulsesOf } from "./pulses.ts";
 import { openRun } from "./run.ts";
 import type { Learnt, Run } from "./run-shape.ts";
@@ -45,6 +45,8 @@ export interface SessionParts {
   readonly compiled: (learnt: Learnt) => Timeline;
   /** After whatever changes what is shown of it. */
   readonly changed: () => void;
+  /** Asks the browser to let it be heard. */
+  readonly wake: () => void;
   readonly leave: () => void;
 }
 
@@ -109,7 +111,7 @@ export function openSession(parts: SessionParts): OpenSession {
     leave: parts.leave,
   });
 
-  const presser = openPresser({
+  const pressed = openPresser({
     felt() {
       player.answerPress();
       parts.vibrate()?.(pulsesOf("press"));
@@ -121,6 +123,7 @@ export function openSession(parts: SessionParts): OpenSession {
     steady,
     after: steadyClock.after,
   });
+  const presser = onlyWhileHeard(pressed, () => sounding, parts.wake);
 
   const keys = openMediaKeys(() => presser.tap(steady()));
   const left = lastOf(parts.entries, "way");
