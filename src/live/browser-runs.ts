@@ -65,6 +65,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   const speakers = new WeakMap<Timeline, Speaker>();
   let close = () => {};
   let go: (way: Way) => void = () => {};
+  let wake = () => {};
   let ownSounds: () => readonly OwnSound[] = () => [];
   let stopHearing = () => {};
 
@@ -82,7 +83,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   /** Both that a run may be heard by; to be called from a press. */
   function awake(): Promise<unknown> {
     if (current.value === null) element.bed();
-    else void element.play();
+    else wake();
     return audio.awake();
   }
 
@@ -179,6 +180,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
       letGo();
     };
     go = session.go;
+    wake = session.wake;
     shown = session;
     show();
     session.look();

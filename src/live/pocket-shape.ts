@@ -36,9 +36,9 @@ export interface PocketPlayer {
   /**
    * Takes a track in place of what it plays.
    * @param at where to begin, asked when it can.
-   * @returns whether it plays.
+   * @returns whether it plays; `not-let` where only a press would let it.
    */
-  load(track: Blob, at: () => number): Promise<boolean>;
+  load(track: Blob, at: () => number): Promise<"plays" | "not-let" | "cannot">;
   seek(to: number): void;
   position(): number;
   paused(): boolean;

@@ -9,6 +9,8 @@ import type { PocketParts, Rendering } from "./pocket-shape.ts";
 export interface Pocket extends Outlet {
   /** To be called now and then: whether it went on since the last time. Tries to wake what stands still. */
   check(): boolean;
+  /** To be called from a press, where it is not heard: what was not let sound before may be now. */
+  wake(): void;
   /** Seconds on the steady clock, less those in which it stood still. */
   clock(): number;
   /** What it sounds about now, on the steady clock; a track that may be off by a little is given so much room. */
@@ -174,22 +176,31 @@ export function openPocket(parts: PocketParts): Pocket {
     // Whatever was to be put right was of the track before.
     callOff();
     awaited = false;
-    const before = loaded;
     loaded = mine.lying;
     wanted = null;
     loading = true;
     const since = player.now();
-    void player
-      .load(track, () => place(lags.start)?.at ?? 0)
-      .then((plays) => {
-        loading = false;
-        seen = { at: player.now(), position: player.position(), but: ASTRAY };
-        if (begun && seen.at - since > ASTRAY) stood += seen.at - since;
-        if (closed) return;
-        if (plays) heardNow();
-        else if (before === null) fail();
-        else stopped();
-      });
+    void player.load(track, () => place(lags.start)?.at ?? 0).then((how) => tried(how, since));
+  }
+
+  function tried(how: Awaited<ReturnType<PocketParts["player"]["load"]>>, since: number): void {
+    loading = false;
+    seen = { at: player.now(), position: player.position(), but: ASTRAY };
+    if (begun && seen.at - since > ASTRAY) stood += seen.at - since;
+    if (closed) return;
+    if (how === "plays") heardNow();
+    else if (begun) stopped();
+    else if (how === "cannot") fail();
+    // It is there, and waits for a press as all else does.
+    else parts.silent();
+  }
+
+  /** What was never let sound so far, from where it is by now. */
+  function begin(): void {
+    loading = true;
+    player.seek(place(lags.start)?.at ?? 0);
+    const since = player.now();
+    void player.play().then((goesOn) => tried(goesOn ? "plays" : "not-let", since));
   }
 
   function heardNow(): void {
@@ -258,6 +269,10 @@ export function openPocket(parts: PocketParts): Pocket {
       notice();
       if (!alive || player.paused()) stopped();
       return alive;
+    },
+    wake() {
+      if (loaded === null || begun || loading || closed) void player.play();
+      else begin();
     },
     clock: () => player.now() - stood,
     sounding() {

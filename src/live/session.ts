@@ -56,6 +56,8 @@ export interface OpenSession {
   readonly presser: Presser;
   state(): Pick<Session, "way" | "ways" | "sounding" | "kept" | "saying" | "turn">;
   go(way: Way): void;
+  /** To be called from a press, where it is not heard: of its element; the context is the page's. */
+  wake(): void;
   /** What the run sounds about now, on the audio context's clock. */
   sounding(): readonly OwnSound[];
   look(): void;
@@ -169,6 +171,7 @@ export function openSession(parts: SessionParts): OpenSession {
       turn: beside.turn,
     }),
     go: ways.go,
+    wake: ways.wake,
     sounding: ways.sounding,
     look,
     close() {

@@ -132,7 +132,7 @@ describe("What is no press", () => {
     expect(here.felt).toHaveLength(2);
   });
 
-  test("is counted twice: a finger on the screen that is itself heard as a knock, however short, late or long it is", () => {
+  test("does nothing: a knock that is the sound of a finger on the screen, however short, late or long that is", () => {
     for (const held of [0.03, 0.2, 0.9]) {
       for (const off of [-0.02, 0, 0.01]) {
         const here = presserByHand();
@@ -157,7 +157,7 @@ describe("What is no press", () => {
     }
   });
 
-  test("is counted twice: a knock of which the page hears as a finger only after it", () => {
+  test("does nothing: a finger of which the page hears only after its knock", () => {
     const here = presserByHand();
     const at = here.now();
     here.pass(0.06);

@@ -28,7 +28,7 @@ interface Stretch {
 }
 
 /** A run heard in the pocket by an element by hand, whose clock is the run's. */
-function pocketByHand({ delay = 0, lets = true } = {}) {
+function pocketByHand({ delay = 0, lets = true, can = true } = {}) {
   const hand = runByHand(worksheet);
   const now = () => hand.clocks().steady;
   const stretches: Stretch[] = [];
@@ -40,6 +40,7 @@ function pocketByHand({ delay = 0, lets = true } = {}) {
   let unasked = () => {};
   let begun = 0;
   let silent = 0;
+  let failed = 0;
   let plays = 0;
   let letOn = lets;
 
@@ -70,14 +71,16 @@ function pocketByHand({ delay = 0, lets = true } = {}) {
       return new Promise((resolve) => {
         player.after(LOAD, () => {
           moveTo(at(), 0);
-          paused = false;
-          resolve(true);
+          if (!letOn || !can) pause();
+          paused = !letOn || !can;
+          resolve(!can ? "cannot" : letOn ? "plays" : "not-let");
         });
       });
     },
     seek(to) {
       seeks.push(to);
       moveTo(to, SEEK);
+      if (paused) pause();
     },
     position,
     paused: () => paused,
@@ -118,7 +121,9 @@ function pocketByHand({ delay = 0, lets = true } = {}) {
     begins: () => {
       begun += 1;
     },
-    failed() {},
+    failed: () => {
+      failed += 1;
+    },
     silent: () => {
       silent += 1;
     },
@@ -143,6 +148,7 @@ function pocketByHand({ delay = 0, lets = true } = {}) {
     seeks,
     begun: () => begun,
     silent: () => silent,
+    failed: () => failed,
     plays: () => plays,
     lets(on: boolean) {
       letOn = on;
@@ -288,6 +294,29 @@ describe("A run heard in the pocket", () => {
     expect(pocket.check()).toBe(true);
     const at = hand.clocks().steady - hand.run.begunAt() - 0.5;
     expect(heardAt(index, at)[0]).toBeCloseTo(hand.run.begunAt() + at, 1);
+  });
+
+  test("waits where it was not let sound, as all else does, and is in its place from the press that lets it", async () => {
+    const { pocket, wait, lets, begun, silent, failed, hand, heardAt, index } = await inBath(
+      "developer",
+      { lets: false },
+    );
+    await wait(20);
+    expect([begun(), silent(), failed()]).toEqual([0, 1, 0]);
+    pocket.wake();
+    await wait(1);
+    expect([begun(), silent(), failed()]).toEqual([0, 2, 0]);
+    lets(true);
+    pocket.wake();
+    await wait(3);
+    expect([begun(), failed(), pocket.check()]).toEqual([1, 0, true]);
+    const at = hand.clocks().steady - hand.run.begunAt() - 0.5;
+    expect(heardAt(index, at)[0]).toBeCloseTo(hand.run.begunAt() + at, 1);
+  });
+
+  test("is given up where its track cannot be played at all", async () => {
+    const { begun, failed } = await inBath("developer", { can: false });
+    expect([begun(), failed() > 0]).toEqual([0, true]);
   });
 
   test("plays as much ahead as it is heard late", async () => {
