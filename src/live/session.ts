@@ -92,15 +92,16 @@ export function openSession(parts: SessionParts): OpenSession {
     clocks: ways.clocks,
     teller: openTeller(script, parts.lengths),
     compiled: parts.compiled,
-    keep: (entry) =>
-      void journal.add(header.id, entry).then((done) => {
-        if (done === kept) return;
-        kept = done;
-        changed();
-      }),
+    keep: (entry) => void journal.add(header.id, entry).then(seeKept),
     outlet: beside.with(ways.outlet),
     changed,
   });
+
+  function seeKept(all: boolean): void {
+    if (all === kept) return;
+    kept = all;
+    changed();
+  }
 
   const guide = openGuide({
     run,
@@ -143,7 +144,7 @@ export function openSession(parts: SessionParts): OpenSession {
     run.look(sounding, checked.off);
     guide.look();
     keys.show(run.position().section, steady() - run.begunAt());
-    journal.seenAlive(header.id, stampOf(audio.clocks()));
+    void journal.seenAlive(header.id, stampOf(audio.clocks())).then(seeKept);
     if (before !== sounding) changed();
   }
 
