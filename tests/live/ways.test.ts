@@ -40,6 +40,7 @@ function waysByHand({ lets = true } = {}) {
       clocks: () => ({ life: "a", steady: now, wall: 0, audio: now }),
       audioAt: (at) => at,
       check: () => ({ sounding: true, off: 0, unsure: false }),
+      onAnother() {},
     },
     player: {
       now: () => now,
