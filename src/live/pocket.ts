@@ -1,23 +1,9 @@
 // A run made heard as one track, for a locked phone in a pocket: an audio element goes on there when nothing
 // else does. A press is a seek, waiting is a stretch played over and over; what nobody planned makes the track
 // anew, and it is changed where nothing sounds. It is past 200 lines because all of it moves the one position.
-import type { OwnSound } from "./knocks.ts";
-import type { Heard, Outlet } from "./outlet.ts";
+import type { Heard } from "./outlet.ts";
 import { alike, behind, isFree, type Lying, placeIn, soundingAt, turns } from "./pocket-place.ts";
-import type { PocketParts, Rendering } from "./pocket-shape.ts";
-
-export interface Pocket extends Outlet {
-  /** To be called now and then: whether it went on since the last time. Tries to wake what stands still. */
-  check(): boolean;
-  /** To be called from a press, where it is not heard: what was not let sound before may be now. */
-  wake(): void;
-  /** Seconds on the steady clock, less those in which it stood still. */
-  clock(): number;
-  /** What it sounds about now, on the steady clock; a track that may be off by a little is given so much room. */
-  sounding(): readonly OwnSound[];
-  /** Calls back once nothing sounds. */
-  whenFree(act: () => void): void;
-}
+import type { Pocket, PocketParts, Rendering } from "./pocket-shape.ts";
 
 /** A track that is off by no more than this, seconds, stays where it is: a moment is never off by 0.06. */
 const OFF = 0.045;

@@ -10,9 +10,9 @@ import type { Way } from "./journal.ts";
 import type { OwnSound } from "./knocks.ts";
 import type { Outlet } from "./outlet.ts";
 import { openPlacer } from "./placer.ts";
-import { openPocket, type Pocket } from "./pocket.ts";
+import { openPocket } from "./pocket.ts";
 import { openRenderer } from "./pocket-render.ts";
-import type { PocketTrack } from "./pocket-shape.ts";
+import type { Pocket, PocketTrack } from "./pocket-shape.ts";
 
 export interface WaysParts {
   readonly audio: BrowserAudio;
