@@ -309,6 +309,31 @@ describe("A run heard in the pocket", () => {
     }, 60_000);
   }
 
+  test("says whole what is asked for where it waits, and says again what was told there", async () => {
+    for (const makes of Object.values(renderers)) {
+      const { hand, wait, heardWhole } = pocketByHand({ makes });
+      hand.press();
+      await wait(150);
+      const from = hand.clocks().steady;
+      hand.hold();
+      await wait(40);
+      const all = heardWhole().filter(({ at }) => at > from);
+      for (const option of ["rest.wrong", "rest.less", "rest.leave", "rest.end"])
+        expect(
+          all.filter(({ says }) => isWording(says, option)),
+          option,
+        ).toHaveLength(1);
+      const asked = hand.clocks().steady;
+      hand.press();
+      expect(hand.run.position().kind).toBe("waiting");
+      await wait(0.3);
+      hand.press();
+      await wait(40);
+      const again = heardWhole().flatMap(({ says, at }) => (at > asked ? [says] : []));
+      expect(again).toEqual(hand.planned.sections[0]?.cues.flatMap(({ says }) => says ?? []));
+    }
+  }, 60_000);
+
   test("takes an option that was told late by a press after it, and offers none before the one before is over", async () => {
     const makes = (nth: number) => (nth > 1 && nth % 2 === 0 ? 2 : 0.1);
     const { hand, wait, heardWhole } = await inBath("developer", { makes });
