@@ -112,6 +112,7 @@ export function openBeside({ script, clock, vibrate }: BesideParts): Beside {
         outlet.update(heard);
         beside.update(heard);
       },
+      ahead: outlet.ahead,
       look() {
         outlet.look();
         beside.look();

@@ -1,6 +1,6 @@
 // A section that is on and the same section compiled anew in (at another detail, or for what really
 // happened); out, what is heard of it from now on. Pure, because the change comes in the middle of a bath.
-import type { Cue, Section } from "../timeline/score.ts";
+import type { Cue, Section, Timeline } from "../timeline/score.ts";
 import { clockEnd } from "./position.ts";
 import { HUSH, PAUSE } from "./where.ts";
 
@@ -17,7 +17,7 @@ const SAME = 1e-3;
  *
  * @param elapsed seconds since the press.
  */
-export function followed(on: Section, other: Section, elapsed: number): Section {
+function followed(on: Section, other: Section, elapsed: number): Section {
   if (clockEnd(on) === 0) return on;
   const moved = JSON.stringify(on.moments) !== JSON.stringify(other.moments);
   // A moment that was moved to this very time is one that the hands told of: they need no call to it.
@@ -44,6 +44,21 @@ export function followed(on: Section, other: Section, elapsed: number): Section 
   const clear = words.filter((cue) => kept.every((warning) => !meet(cue, warning)));
   const cues = [...past, ...tones, ...clear, ...kept].sort((a, b) => a.at - b.at);
   return { ...other, cues };
+}
+
+/** The same of a whole timeline: sections that are over stay as they were heard. */
+export function goneOnWith(
+  before: Timeline,
+  other: Timeline,
+  index: number,
+  on: Section,
+  elapsed: number,
+): Timeline {
+  const sections = other.sections.map((section, place) => {
+    if (place > index) return section;
+    return place === index ? followed(on, section, elapsed) : (before.sections[place] ?? section);
+  });
+  return { ...other, sections };
 }
 
 const isVoice = (cue: Cue): boolean => cue.channel === "voice";

@@ -3,7 +3,7 @@
 import { type Temperature, toCelsius } from "../units/temperature.ts";
 import { lessThan } from "./detail.ts";
 import type { Gesture } from "./grammar.ts";
-import type { Way } from "./journal.ts";
+import { lastChange, type Way } from "./journal.ts";
 import { nearestStep, stepped, temperatureWordings } from "./reading.ts";
 import { type Act, isDeveloping, restAt, wordingsOf, wrongList } from "./rest.ts";
 import type { Run } from "./run-shape.ts";
@@ -43,8 +43,8 @@ type State =
 
 export function openGuide({ run, script, steady, ...parts }: GuideParts): Guide {
   let state: State = { kind: "pressing" };
-  /** Whether the press before began a section, or was a mark. */
-  let started = false;
+  /** Undoes what the first press of a row changed, and tells whether it said so. */
+  let undo = (_at: number): boolean => false;
   const sentence = (key: string): Wordings => wordingsOf(key, script);
   const talks = openTalks({ run, script, steady, act });
 
@@ -76,7 +76,6 @@ export function openGuide({ run, script, steady, ...parts }: GuideParts): Guide 
         parts.leave();
         return;
       case "again":
-        run.fallSilent();
         run.where();
     }
   }
@@ -98,23 +97,40 @@ export function openGuide({ run, script, steady, ...parts }: GuideParts): Guide 
     if (nth === 2 && talks.tellAgain()) return;
     if (nth > 1 && (talks.isOn() || state.kind !== "pressing")) {
       stop();
-    } else if (talks.isOn()) {
-      started = false;
-      talks.press(at);
-    } else if (state.kind === "reading") {
-      const { temperature } = state;
-      stop();
-      run.read(temperature);
     } else if (nth === 1) {
-      started = run.goOn(at) || run.mark(at);
-      if (!started) run.where();
+      undo = undoing(() => pressOnce(at));
     } else if (nth === 2) {
-      // What its first press began or marked never was.
-      if (started) run.takeBack(at);
-      started = false;
+      // What its first press began, marked or chose never was.
+      const isTold = undo(at);
+      undo = () => false;
+      if (isTold) return;
       run.fallSilent();
       run.where();
     } else hushOrSpeak();
+  }
+
+  function pressOnce(at: number): void {
+    if (talks.isOn()) talks.press(at);
+    else if (state.kind === "reading") {
+      const { temperature } = state;
+      stop();
+      run.read(temperature);
+    } else if (!run.goOn(at) && !run.mark(at)) run.where();
+  }
+
+  /** @returns what undoes it: a choice was told of, and that it is taken back is, too. */
+  function undoing(press: () => void): typeof undo {
+    const before = lastChange(run.journal().entries);
+    const detail = run.detail();
+    press();
+    const change = lastChange(run.journal().entries);
+    return (at) => {
+      if (run.detail() !== detail) run.sayAt(detail);
+      if (change === before) return false;
+      if (change?.kind !== "pressed" && change?.kind !== "marked") return isTakenBack(at);
+      run.takeBack(at);
+      return false;
+    };
   }
 
   /** Whatever was asked is asked no more. */

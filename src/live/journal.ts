@@ -33,6 +33,8 @@ export type Happening =
       readonly section: string;
       readonly temperature: Temperature;
       readonly by: Reader;
+      /** When its bath was to end before that, seconds from the press; not kept by older versions. */
+      readonly stood?: number;
     }
   /** In a rehearsal: the hands begin to pour, or to move the tank (judged.ts). */
   | { readonly kind: "marked"; readonly section: string }
@@ -189,7 +191,11 @@ function changed(so: Happened, entry: Entry, at: number): Happened {
     case "emptied":
       return { ...toldOf(so, entry, at), emptied: { ...so.emptied, [entry.stay]: at } };
     case "read":
-      return { ...so, learnt: { ...so.learnt, 0: at } };
+      return {
+        ...so,
+        learnt: { ...so.learnt, 0: at },
+        stood: entry.stood === undefined ? {} : { 0: entry.stood },
+      };
     default:
       return so;
   }

@@ -72,7 +72,7 @@ export function openPlacer(player: Player, since = Number.NEGATIVE_INFINITY): Ou
     if (section === undefined) return;
     const { pressedAt } = heard;
     const isDealtWith = (cue: Cue, at: number) =>
-      dealt.some((each) => each.cue === cue && each.section === section.id && near(each.at, at));
+      dealt.some((each) => each.section === section.id && near(each.at, at) && isSame(each, cue));
     const coming = comingCues(section, pressedAt, now - MEMORY, now + HORIZON).filter(
       ({ cue, at }) => !isDealtWith(cue, at - pressedAt),
     );
@@ -93,14 +93,15 @@ export function openPlacer(player: Player, since = Number.NEGATIVE_INFINITY): Ou
       const on = next.sections[next.index];
       const moved =
         !near(next.pressedAt, heard.pressedAt) || on?.id !== heard.sections[heard.index]?.id;
-      const known = new Set(on?.cues);
-      lift(({ cue, at }) => {
+      lift((each) => {
         if (moved || on === undefined) return true;
-        return cue === alive ? !isStillAlive(on, at) : !known.has(cue);
+        if (each.cue === alive) return !isStillAlive(on, each.at);
+        return !on.cues.some((cue) => near(cue.at, each.at) && isSame(each, cue));
       });
       heard = next;
       look();
     },
+    ahead: () => 0,
     look,
     resettle: (how) => lift(({ sound }) => how === "all" || sound?.begun() === false),
     close: () => lift(() => true),
@@ -108,6 +109,20 @@ export function openPlacer(player: Player, since = Number.NEGATIVE_INFINITY): Ou
 }
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-3;
+
+/**
+ * Whether it is the same sound. Of a section compiled anew cues are others, though they sound alike; what has
+ * begun, which where it is heard late may be before its time, is not begun again for that.
+ */
+function isSame({ cue, sound }: Dealt, other: Cue): boolean {
+  if (cue === other) return true;
+  const begun = sound === null || sound.begun();
+  const alike =
+    cue.channel === other.channel &&
+    near(cue.until - cue.at, other.until - other.at) &&
+    cue.sounds.join() === other.sounds.join();
+  return begun && alike;
+}
 
 const rank = ({ kind }: Cue): number => gravestFirst.indexOf(kind);
 

@@ -1,14 +1,22 @@
 // Where in a track a run is, and whether it may be moved there now. Pure: what is to be heard and the time in.
-import type { Section } from "../timeline/score.ts";
+import type { Cue, Section } from "../timeline/score.ts";
 import { alive, WAITING_CONFIRM, waitsFrom } from "../timeline/waiting.ts";
 import type { OwnSound } from "./knocks.ts";
 import type { Heard } from "./outlet.ts";
-import type { Laid, LaidSection } from "./pocket-shape.ts";
+import type { Laid, LaidSection, Rendering } from "./pocket-shape.ts";
 
 /** A track, and which of the run's sections is its first. */
 export interface Lying {
   readonly laid: Laid;
   readonly first: number;
+}
+
+/** One that is being made. */
+export interface Wanted {
+  readonly lying: Lying;
+  readonly rendering: Rendering;
+  /** Since when, seconds on the steady clock. */
+  readonly since: number;
 }
 
 /** Nothing moves so shortly before a moment, seconds. */
@@ -80,6 +88,22 @@ export function soundingAt(
     }));
   return [...cues, ...signs].filter(
     ({ from, to }) => to > elapsed - before && from < elapsed + ahead,
+  );
+}
+
+/** Words of a section that begin in [from, to), seconds from its press, and are not in a track. */
+export function lacking(
+  { laid, first }: Lying,
+  index: number,
+  { cues }: Section,
+  from: number,
+  to: number,
+): readonly Cue[] {
+  const held = (laid.sections[index - first]?.pieces ?? []).flatMap(({ sounds }) => sounds);
+  const isHeld = (words: Cue) =>
+    held.some(({ cue }) => cue.at === words.at && cue.sounds.join() === words.sounds.join());
+  return cues.filter(
+    (cue) => cue.channel === "voice" && cue.at >= from && cue.at < to && !isHeld(cue),
   );
 }
 

@@ -2,8 +2,19 @@
 // else does. A press is a seek, waiting is a stretch played over and over; what nobody planned makes the track
 // anew, and it is changed where nothing sounds. It is past 200 lines because all of it moves the one position.
 import type { Heard } from "./outlet.ts";
-import { alike, behind, isFree, type Lying, placeIn, soundingAt, turns } from "./pocket-place.ts";
-import type { Pocket, PocketParts, Rendering } from "./pocket-shape.ts";
+import { CHANGE, openMaking } from "./pocket-making.ts";
+import {
+  alike,
+  behind,
+  isFree,
+  type Lying,
+  lacking,
+  placeIn,
+  soundingAt,
+  turns,
+  type Wanted,
+} from "./pocket-place.ts";
+import type { Pocket, PocketParts } from "./pocket-shape.ts";
 
 /** A track that is off by no more than this, seconds, stays where it is: a moment is never off by 0.06. */
 const OFF = 0.045;
@@ -20,8 +31,6 @@ const TONE = 0.14;
 const MEASURED = 5;
 /** Between two looks for a place where nothing sounds, seconds. */
 const POLL = 0.1;
-/** A change of source is expected to take this long, seconds: so much silence is looked for. */
-const CHANGE = 0.25;
 /** Checks closer than this, seconds, tell nothing; of longer ones, this part must have been played. */
 const APART = 0.2;
 const ALIVE = 0.3;
@@ -35,12 +44,13 @@ export function openPocket(parts: PocketParts): Pocket {
   let heard: Heard = { sections: [], index: -1, pressedAt: 0 };
   let loaded: Lying | null = null;
   /** What is to take its place: being made, or waiting for a place where nothing sounds. */
-  let wanted: { readonly lying: Lying; readonly rendering: Rendering } | null = null;
+  let wanted: Wanted | null = null;
   let loading = false;
   let begun = false;
   let closed = false;
   /** Seconds that a seek takes, and the start of a track, as learnt. */
   const lags = { seek: 0.01, start: 0.01 };
+  const making = openMaking();
   /** Of the last time: when, where, and how much may be missing without having stood still. */
   let seen = { at: player.now(), position: 0, but: ERR };
   /** Whether it is to be looked at where it is anyway. */
@@ -139,11 +149,14 @@ export function openPocket(parts: PocketParts): Pocket {
   function make(lying: Lying): void {
     wanted?.rendering.callOff();
     const rendering = parts.render(lying.laid);
-    const mine = { lying, rendering };
+    const mine: Wanted = { lying, rendering, since: player.now() };
     wanted = mine;
     rendering.track.then(
       (track) => {
-        if (track !== null) change(mine, track);
+        if (track === null) return;
+        // The first is all of a session, and no answer.
+        if (begun) making.took(player.now() - mine.since);
+        change(mine, track);
       },
       () => {
         if (wanted === mine) fail();
@@ -152,8 +165,10 @@ export function openPocket(parts: PocketParts): Pocket {
   }
 
   /** Another track in place of the one that plays, as soon as nothing sounds. */
-  function change(mine: NonNullable<typeof wanted>, track: Blob): void {
+  function change(mine: Wanted, track: Blob): void {
     if (closed || wanted !== mine) return;
+    missed(mine);
+    if (wanted !== mine) return;
     if (loading || !isFree(section(), elapsed(), elapsed() + CHANGE)) {
       player.after(POLL, () => change(mine, track));
       return;
@@ -187,6 +202,15 @@ export function openPocket(parts: PocketParts): Pocket {
     player.seek(place(lags.start)?.at ?? 0);
     const since = player.now();
     void player.play().then((goesOn) => tried(goesOn ? "plays" : "not-let", since));
+  }
+
+  /** Words that the other track comes too late for are to be told anew: that makes another one. */
+  function missed({ since }: Wanted): void {
+    const on = section();
+    if (loaded === null || on === undefined) return;
+    const from = elapsed(since - player.now());
+    const words = lacking(loaded, heard.index, on, from, elapsed(CHANGE));
+    if (words.length > 0) heard.late?.(words);
   }
 
   function heardNow(): void {
@@ -235,6 +259,7 @@ export function openPocket(parts: PocketParts): Pocket {
   player.onPauseUnasked(stopped);
   return {
     update,
+    ahead: () => making.ahead() + delay,
     look() {
       if (!awaited) settle();
     },

@@ -3,6 +3,7 @@ import type { HappenedIn } from "../process/happened.ts";
 import type { Wrong } from "../process/wrongs.ts";
 import type { Timeline } from "../timeline/score.ts";
 import type { Temperature } from "../units/temperature.ts";
+import type { Telling } from "./answers.ts";
 import type { Clocks } from "./clocks.ts";
 import type { Detail } from "./detail.ts";
 import type { Entry, Journal, Read, Reader, Way } from "./journal.ts";
@@ -63,8 +64,10 @@ export interface Run {
   detail(): Detail;
   /** From here on it is heard another way. */
   through(outlet: Outlet, way: Way): void;
-  /** Says something where there is room; in how many seconds, null where there are no words for it. */
-  say(wordings: Wordings, after?: number): { readonly from: number; readonly until: number } | null;
+  /** Says something where there is room, so many seconds from now on; null where there are no words for it. */
+  say(wordings: Wordings, after?: number): Telling | null;
+  /** When all that was to be answered is over, seconds on the steady clock. */
+  answeredAt(): number;
   /** What was to be answered is not any more. */
   fallSilent(): void;
   where(after?: number): void;

@@ -1,11 +1,12 @@
 // A run: what the hands tell it and what the clocks show in, what is to be heard out. All that happens goes
 // into the journal first; where the run stands, and what sounds, follows from it. It never pauses.
 // It is past 200 lines because every change of a run is written down, planned with and heard, in this order.
-import type { Section } from "../timeline/score.ts";
+import type { Cue, Section } from "../timeline/score.ts";
 import type { Temperature } from "../units/temperature.ts";
+import { ANSWER_AFTER, openAnswers, type Telling } from "./answers.ts";
 import { openBook } from "./book.ts";
 import { emptiedWordings, isAsItWas, movedWordings, pouredWordings } from "./change-wordings.ts";
-import { followed } from "./follow.ts";
+import { goneOnWith } from "./follow.ts";
 import { type Gap, gapBetween } from "./gap.ts";
 import {
   canBeTakenBack,
@@ -26,12 +27,10 @@ import { isDeveloping } from "./rest.ts";
 import type { Run, RunParts } from "./run-shape.ts";
 import { emptying, pouringLate, staysOf } from "./stays.ts";
 import { withoutWords } from "./teller.ts";
-import { saidBefore, type Wordings, whereWordings } from "./where.ts";
+import { PAUSE, type Wordings } from "./where.ts";
 
-/** An answer begins no sooner than this after it is asked for, seconds: a press may be one of several. */
-const ANSWER_AFTER = 0.5;
-/** What is said of the time left is true for so long, seconds. */
-const TRUE_FOR = 2;
+/** No probe's reading moves an end that is as near as this, seconds. */
+const STANDS = 10;
 /** Time lost is worth telling from this on, seconds. */
 const WORTH_TELLING = 2;
 
@@ -54,6 +53,19 @@ export function openRun(parts: RunParts): Run {
   const positionNow = (): Position => position(clocks(), journal());
   const steady = () => clocks().steady;
   const { script } = teller;
+  /** From one reading of the clocks: whoever sees another time takes it for a press that was moved. */
+  const begunAt = (): number => {
+    const now = steady();
+    return now - elapsed(now);
+  };
+  const answers = openAnswers({
+    teller,
+    section: sectionOn,
+    begunAt,
+    elapsed,
+    position: (into) => positionAt(timeline, begun(), begun().pressedAt + into),
+    ahead: () => outlet.ahead(),
+  });
 
   function sound(): void {
     const on = begun().index < 0 ? [nothingOn] : timeline.sections;
@@ -62,62 +74,45 @@ export function openRun(parts: RunParts): Run {
       if (i === place) return teller.heardIn(section, hushed);
       return hushed ? withoutWords(section) : section;
     };
-    outlet.update({ sections: on.map(heardIn), index: place, pressedAt: steady() - elapsed() });
+    outlet.update({ sections: on.map(heardIn), index: place, pressedAt: begunAt(), late });
+
+    function late(cues: readonly Cue[]): void {
+      if (answers.late(cues)) sound();
+    }
   }
 
-  /** Plans what is left anew; sections that are over stay as they were heard. */
-  function planAnew(): void {
+  /**
+   * Plans what is left anew; sections that are over stay as they were heard.
+   * @param talking whether what is to be answered still is.
+   */
+  function planAnew(talking = false): void {
     const entries = book.entries();
     const judged = rehearses ? judgedOf(journal()) : [];
     const [happened, readings] = [happenedIn(entries), readingsIn(entries)];
     const other = compiled({ happened, readings, detail, judged });
-    const { index } = begun();
     const on = positionNow().kind === "timed" ? teller.heardIn(sectionOn(), false) : sectionOn();
-    const before = timeline.sections;
-    teller.forget();
-    timeline = {
-      ...other,
-      sections: other.sections.map((section, place) => {
-        if (place > index) return section;
-        return place === index ? followed(on, section, elapsed()) : (before[place] ?? section);
-      }),
-    };
+    timeline = goneOnWith(timeline, other, begun().index, on, elapsed());
+    if (talking) answers.renew();
+    else answers.forget();
   }
 
-  function say(wordings: Wordings, after = 0.1) {
-    const place = teller.say(sectionOn(), wordings, elapsed() + after);
-    if (place === null) return null;
-    sound();
-    return { from: place.at - elapsed(), until: place.until - elapsed() };
+  function say(wordings: Wordings, after?: number): Telling | null {
+    const telling = answers.say(wordings, after);
+    if (telling !== null) sound();
+    return telling;
   }
 
-  function where(after = ANSWER_AFTER): void {
-    const here = positionNow();
-    const before = here.kind === "timed" || here.section === null ? [] : saidBefore(here.section);
-    if (before.length > 0) {
-      teller.repeat(sectionOn(), before, elapsed() + after);
-      sound();
-      return;
-    }
-    // It has to be true when it is heard: of the time for which there is room, if that is not now.
-    const at = elapsed() + after;
-    const first = teller.say(sectionOn(), whereIn(after), at);
-    if (first !== null && first.at - at > TRUE_FOR) {
-      teller.unsay(first);
-      teller.say(sectionOn(), whereIn(first.at - elapsed()), first.at);
-    }
+  function where(after?: number): void {
+    answers.where(after);
     sound();
   }
-
-  const whereIn = (seconds: number): Wordings =>
-    whereWordings(positionAt(timeline, begun(), book.time() + seconds), script);
 
   function goOn(at: number): boolean {
     const here = positionAt(timeline, begun(), book.time(at));
     if (here.kind !== "waiting") return false;
     // What to practise is found as it is asked for: all is over by then.
     if (rehearses && here.next === timeline.sections.at(-1)) planAnew();
-    teller.forget();
+    answers.forget();
     book.write({ kind: "pressed", section: here.next.id }, at);
     sound();
     changed();
@@ -134,10 +129,12 @@ export function openRun(parts: RunParts): Run {
   /** A change in the section that is on: written down, planned with, and told of. */
   function learn(happening: Happening, at: number, told: () => Wordings | null): true {
     book.write(happening, at);
-    planAnew();
+    // What nobody told of cuts nobody short: the news comes behind what is being answered.
+    planAnew(happening.kind === "read" && happening.by === "probe");
     sound();
     const wordings = told();
-    if (wordings !== null) say(wordings, ANSWER_AFTER);
+    const free = answers.over() + PAUSE - elapsed();
+    if (wordings !== null) say(wordings, Math.max(ANSWER_AFTER, free));
     changed();
     return true;
   }
@@ -167,10 +164,12 @@ export function openRun(parts: RunParts): Run {
   function read(temperature: Temperature, by: Reader = "person"): boolean {
     if (rehearses || !isDeveloping(positionNow())) return false;
     const end = () => staysOf(sectionOn())[0]?.pourOut ?? 0;
-    const before = end();
-    const happening: Happening = { kind: "read", section: sectionOn().id, temperature, by };
+    const stood = end();
+    // The hands are at the tank: what nobody asked for moves nothing under them any more.
+    if (by === "probe" && stood - elapsed() < STANDS) return false;
+    const happening: Happening = { kind: "read", section: sectionOn().id, temperature, by, stood };
     return learn(happening, steady(), () => {
-      const moved = end() - before;
+      const moved = end() - stood;
       // Nobody asked a thermometer that tells by itself.
       return by === "probe" && isAsItWas(moved) ? null : movedWordings(moved, script);
     });
@@ -183,7 +182,7 @@ export function openRun(parts: RunParts): Run {
     if (!canTakeBack(at)) return false;
     const change = lastChange(book.entries());
     book.write({ kind: "taken-back" }, at);
-    if (change?.kind === "pressed") teller.forget();
+    if (change?.kind === "pressed") answers.forget();
     else if (change?.kind !== "marked") planAnew();
     sound();
     changed();
@@ -235,7 +234,7 @@ export function openRun(parts: RunParts): Run {
     const missed = section !== null && gravest(section, from, to) !== null;
     if (lost !== null && lost < WORTH_TELLING && !missed) return;
     const told = say(missedWordings(section, from, to, lost, script));
-    where((told?.until ?? 0) + ANSWER_AFTER);
+    where((told === null ? 0 : told.until() - steady()) + ANSWER_AFTER);
   }
 
   const alive = book.entries().at(-1);
@@ -270,7 +269,7 @@ export function openRun(parts: RunParts): Run {
     sayAt(next) {
       detail = next;
       book.write({ kind: "detail", detail });
-      planAnew();
+      planAnew(true);
       sound();
       changed();
     },
@@ -282,14 +281,15 @@ export function openRun(parts: RunParts): Run {
       changed();
     },
     say,
+    answeredAt: () => begunAt() + answers.over(),
     fallSilent() {
-      teller.fallSilent(elapsed());
+      answers.fallSilent();
       sound();
     },
     where,
     position: positionNow,
     journal,
-    begunAt: () => steady() - elapsed(),
+    begunAt,
     look,
     ended: (how) => book.write({ kind: "ended", how }),
     close: () => outlet.close(),

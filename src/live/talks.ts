@@ -1,6 +1,7 @@
 // A talk (rest.ts) that is on: which option or line is told, what a press makes of it, what comes next. The run
 // says it; what is taken in the end is done by whoever opened it. Apart from the guide, which has other states.
 
+import type { Telling } from "./answers.ts";
 import { type Act, CHOOSING, LASTING, type Talk, wordingsOf } from "./rest.ts";
 import type { Run } from "./run-shape.ts";
 import type { Teller } from "./teller.ts";
@@ -45,10 +46,10 @@ type State =
       readonly list: List;
       readonly place: number;
       readonly asked: number;
-      /** When the option's words begin; until then the one before is what was told last. */
-      readonly from: number;
-      /** When the next one comes. */
-      readonly until: number;
+      /** Until the option's words begin, the one before is what was told last. */
+      readonly told: Telling | null;
+      /** From the end of its words to the next option, seconds. */
+      readonly pause: number;
     }
   | AtLine;
 
@@ -59,16 +60,19 @@ export function openTalks({ run, script, steady, act }: TalkParts): Talks {
   /** The line that the press before confirmed. */
   let confirmed: AtLine | null = null;
 
-  function say(key: string): { readonly from: number; readonly until: number } {
+  function say(key: string): Telling | null {
     run.fallSilent();
-    return run.say(wordingsOf(key, script)) ?? { from: 0, until: 0 };
+    return run.say(wordingsOf(key, script));
   }
 
   /** One sentence after another, each where there is room. @returns when the last is over, seconds from now. */
   function tell(keys: readonly string[]): number {
     run.fallSilent();
     let over = 0;
-    for (const key of keys) over = run.say(wordingsOf(key, script), over + PAUSE)?.until ?? over;
+    for (const key of keys) {
+      const told = run.say(wordingsOf(key, script), over + PAUSE);
+      if (told !== null) over = told.until() - steady();
+    }
     return over;
   }
 
@@ -79,11 +83,10 @@ export function openTalks({ run, script, steady, act }: TalkParts): Talks {
       say("rest.end");
       return;
     }
-    const { from, until } = say(option.says);
+    const told = say(option.says);
     const isLast = place === list.of.length - 1;
     const pause = isLast && list.lasts === true ? LASTING : CHOOSING;
-    const now = steady();
-    state = { kind: "list", list, place, asked, from: now + from, until: now + until + pause };
+    state = { kind: "list", list, place, asked, told, pause };
   }
 
   function follow(at: AtLine): void {
@@ -100,6 +103,7 @@ export function openTalks({ run, script, steady, act }: TalkParts): Talks {
     state = none;
     switch (talk.kind) {
       case "act":
+        run.fallSilent();
         act(talk.act, asked);
         return;
       case "list":
@@ -132,8 +136,8 @@ export function openTalks({ run, script, steady, act }: TalkParts): Talks {
     press(at) {
       confirmed = null;
       if (state.kind === "list") {
-        const { list, place, from, asked } = state;
-        const option = list.of[at < from ? place - 1 : place];
+        const { list, place, told, asked } = state;
+        const option = list.of[told !== null && at < told.at() ? place - 1 : place];
         if (option !== undefined) open(option.takes, asked);
       } else if (state.kind === "lines") {
         confirmed = state;
@@ -148,8 +152,10 @@ export function openTalks({ run, script, steady, act }: TalkParts): Talks {
     },
     leave,
     look() {
-      if (state.kind !== "list" || steady() < state.until) return;
-      const { list, place, asked } = state;
+      if (state.kind !== "list") return;
+      const { list, place, asked, told, pause } = state;
+      // News may have found room behind the option's words: they are heard out too.
+      if (steady() < Math.max(told?.until() ?? 0, run.answeredAt()) + pause) return;
       const next = place + 1;
       offer(list, asked, list.lasts === true && next === list.of.length ? 0 : next);
     },

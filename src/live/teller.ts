@@ -3,10 +3,17 @@
 import type { Script } from "../script/script.ts";
 import type { Lengths } from "../timeline/lengths.ts";
 import type { Cue, Section } from "../timeline/score.ts";
-import { type Answer, PAUSE, placeFor, type Wordings } from "./where.ts";
+import { PAUSE, placeFor, type Wordings } from "./where.ts";
 
 /** Sums of seconds may miss a bound by this much and still keep it. */
 const FUZZ = 1e-6;
+
+/** Something that is told, and where, seconds into the section. */
+export interface Told {
+  readonly cues: readonly Cue[];
+  readonly at: number;
+  readonly until: number;
+}
 
 export interface Teller {
   readonly script: Script;
@@ -16,11 +23,13 @@ export interface Teller {
    * Says something as soon as there is room for it from `from` on, seconds into the section.
    * @returns where it is said, seconds into the section; null where there are no words for it.
    */
-  say(section: Section, wordings: Wordings, from: number): Answer | null;
+  say(section: Section, wordings: Wordings, from: number): Told | null;
   /** What was to be said there is not; what gave way to it stays away. */
-  unsay(answer: Answer): void;
+  unsay(told: Told): void;
+  /** Whether it is told, or was: nothing else took its place. */
+  holds(told: Told): boolean;
   /** Says planned words once more, from `from` on, in place of all that was still to be told. */
-  repeat(section: Section, cues: readonly Cue[], from: number): void;
+  repeat(section: Section, cues: readonly Cue[], from: number): Told;
   /** What was to be answered from `from` on is not any more; what is being said is cut off. */
   fallSilent(from: number): void;
   /** Another section is on, or this one as it was compiled anew. */
@@ -58,20 +67,23 @@ export function openTeller(script: Script, lengths: Lengths): Teller {
       const place = placeFor(wordings, from, heardIn(section, false).cues, lengths);
       if (place === null) return null;
       giveWay(section, place.at, place.until);
-      answers = [...answers, spoken(place.phrases, place.at, place.until)];
-      return place;
+      const { at, until } = place;
+      const cue = spoken(place.phrases, at, until);
+      answers = [...answers, cue];
+      return { cues: [cue], at, until };
     },
-    unsay({ at }) {
-      answers = answers.filter((cue) => cue.at !== at);
+    unsay({ cues }) {
+      answers = answers.filter((cue) => !cues.includes(cue));
     },
+    holds: ({ cues }) => cues.every((cue) => answers.includes(cue)),
     repeat(section, cues, from) {
       const first = cues[0]?.at ?? 0;
       const moved = (at: number) => at - first + from;
-      giveWay(section, from, moved(cues.at(-1)?.until ?? first), Number.POSITIVE_INFINITY);
-      answers = [
-        ...answers,
-        ...cues.map((cue) => ({ ...cue, at: moved(cue.at), until: moved(cue.until) })),
-      ];
+      const until = moved(cues.at(-1)?.until ?? first);
+      giveWay(section, from, until, Number.POSITIVE_INFINITY);
+      const again = cues.map((cue) => ({ ...cue, at: moved(cue.at), until: moved(cue.until) }));
+      answers = [...answers, ...again];
+      return { cues: again, at: from, until };
     },
     fallSilent(from) {
       answers = answers.filter((cue) => cue.until <= from);

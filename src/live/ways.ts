@@ -96,6 +96,7 @@ export function openWays(parts: WaysParts): Ways {
         room?.update(heard);
         opened.update(heard);
       },
+      ahead: () => (room ?? opened).ahead(),
       look() {
         room?.look();
         opened.look();

@@ -12,16 +12,24 @@ export interface Happened {
   readonly told: { readonly [stay: number]: number };
   /** When something was last learnt that moves a stay's end: it is not moved into the past. */
   readonly learnt: { readonly [stay: number]: number };
+  /** When the stay's pour-out was to begin before that: only the sum itself ends it later. */
+  readonly stood: { readonly [stay: number]: number };
 }
 
 /** By section. */
 export type HappenedIn = { readonly [section: string]: Happened };
 
-export const nothingHappened: Happened = { pouredIn: {}, emptied: {}, told: {}, learnt: {} };
+export const nothingHappened: Happened = {
+  pouredIn: {},
+  emptied: {},
+  told: {},
+  learnt: {},
+  stood: {},
+};
 
 /** From an empty tank that was told of to the next pour-in, seconds: a word, and three beats to land on. */
 const CATCH_UP = 5;
-/** An end that was moved comes no sooner than this after it was learnt, seconds: to be told, and to be ready. */
+/** An end that is moved sooner comes no sooner than this after it was learnt, seconds: to be told, and to be ready. */
 const SOONEST = 7;
 
 /** Seconds from the empty tank to the next pour-in; where it is told of only then, the hands need a count-in. */
@@ -55,7 +63,9 @@ export function asItHappened(
   { tank }: Worksheet,
 ): Pour {
   const learnt = happened.learnt[stay];
-  const soonest = learnt === undefined ? pour.pourOut : Math.max(pour.pourOut, learnt + SOONEST);
+  const stood = happened.stood[stay] ?? Number.POSITIVE_INFINITY;
+  const soonest =
+    learnt === undefined ? pour.pourOut : Math.max(pour.pourOut, Math.min(stood, learnt + SOONEST));
   const emptied = happened.emptied[stay];
   if (emptied === undefined) return { ...pour, pourOut: soonest, empty: soonest + tank.pourOut };
   // Emptied before its time: the pour-out began as much earlier as the hands take for it.

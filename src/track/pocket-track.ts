@@ -2,17 +2,22 @@
 // which is played over and over until the press. Laid out first, in pieces that say by their keys what sounds
 // in them, so that what is known already need not be rendered again.
 //
-// Its length is that of the session and two minutes a section: 34 min in 25 sections make 84 min, 242 MB of
-// WAV. Only pieces in which something sounds need memory of their own, about a fifth of
-// it; the others are one and the same bed. Sections that are over need not be in it.
+// Its length is that of the session and ten minutes a section: 35 min in 24 sections make 276 min, 796 MB of WAV as
+// a player counts it. Only pieces that sound otherwise than all others need memory of their own: 35 MB, as many as
+// with two minutes a section; the rest are one and the same bed and tone. Sections that are over need not be in it.
 import type { Cue, Section } from "../timeline/score.ts";
 import { alive, WAITING_CONFIRM, waitsFrom } from "../timeline/waiting.ts";
 import { bedNoise, bedSamples } from "../tones/bed.ts";
 import { sampleRate, toneSeconds } from "../tones/designs.ts";
 import { pcmOf, wavHeader } from "../tones/wav.ts";
 
-/** Seconds of waiting behind each section; a player whose script is late has half of it to spare. */
-const WAITING = 120;
+/**
+ * Seconds of waiting behind each section. Where scripts are suspended nothing turns the player back, and it would go
+ * on into the next section, which nobody pressed for: so late a script is hardly ever.
+ */
+const WAITING = 600;
+/** The last of them are silent: where nobody can say that the run lives, no tone says so, and someone presses. */
+const SILENT = 120;
 /**
  * Waiting so long, seconds, the player turns back by so much: whole tones and whole beds, so that
  * nothing tells it from going on.
@@ -69,7 +74,7 @@ export function lay(sections: readonly Section[]): Laid {
 }
 
 function piecesOf(section: Section, waits: number): readonly Piece[] {
-  const tones = Array.from({ length: Math.ceil(WAITING / WAITING_CONFIRM) - 1 }, (_, i) => {
+  const tones = Array.from({ length: (WAITING - SILENT) / WAITING_CONFIRM }, (_, i) => {
     const at = waits + (i + 1) * WAITING_CONFIRM;
     return { ...alive, at, until: at + alive.until };
   });

@@ -40,6 +40,7 @@ function world(vibrates = true) {
   beside.saying.subscribe((saying) => saying !== null && said.push({ ...saying, from: now }));
   beside.turn.subscribe((turn) => turn !== null && turns.push(turn));
   const sound: Outlet = {
+    ahead: () => 0,
     update: () => heardToo.push("update"),
     look: () => heardToo.push("look"),
     resettle: () => heardToo.push("resettle"),

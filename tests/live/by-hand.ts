@@ -33,6 +33,8 @@ interface ByHandParts {
   readonly clocks?: Partial<Clocks>;
   /** Where it is one. */
   readonly rehearsal?: Rehearsal;
+  /** Seconds by which the clocks go on from one reading of them to the next; none, if not given. */
+  readonly tick?: () => number;
 }
 
 const utc = 1_700_000_000_000;
@@ -65,6 +67,12 @@ export function runByHand(worksheet: Worksheet, parts: ByHandParts = {}) {
     },
   };
 
+  function tick(seconds: number): void {
+    const { steady, wall, audio } = clocks;
+    const on = { steady: steady + seconds, wall: wall + seconds * 1000, audio: audio + seconds };
+    moved({ ...clocks, ...on });
+  }
+
   /** All that the audio clock comes by is heard. */
   function moved(to: Clocks): void {
     for (const each of heard) {
@@ -92,7 +100,10 @@ export function runByHand(worksheet: Worksheet, parts: ByHandParts = {}) {
     detail,
     entries: parts.entries ?? [],
     rehearses: rehearsal !== undefined,
-    clocks: () => clocks,
+    clocks() {
+      if (parts.tick !== undefined) tick(parts.tick());
+      return clocks;
+    },
     teller: openTeller(english, lengths),
     compiled: compiledFor,
     keep: (entry) => kept.push(entry),

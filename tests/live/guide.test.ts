@@ -180,6 +180,55 @@ describe("The rest by ear", () => {
     );
   });
 
+  test("undoes an option that is chosen by two presses: they ask where we are, wherever they come", () => {
+    const pourOut =
+      sections[developer]?.moments.find((moment) => moment.do === "pour-out")?.at ?? 0;
+    for (const [option, seconds] of [
+      ["emptied", pourOut - 20],
+      ["poured", 12],
+      ["less", 200],
+    ] as const) {
+      const here = developing(seconds);
+      const moments = here.run.position().section?.moments;
+      here.hold();
+      choose(here, option);
+      const chosen = here.clocks().steady;
+      expect(here.kept.at(-1)?.kind).toBe(option === "less" ? "detail" : option);
+      here.wait(0.3, 0.1);
+      here.press();
+      expect(here.run.journal().timeline.sections[developer]?.moments).toEqual(moments);
+      expect(here.run.detail()).toBe("full");
+      here.wait(15, 0.5);
+      const says = answersSince(here, chosen + 0.3).map(({ cue }) => cue.says ?? "");
+      expect(
+        says.some((each) => /you are in|left|next/i.test(each)),
+        option,
+      ).toBe(true);
+      const isTold = says.some((each) => isSaid(each, "taken-back"));
+      expect(isTold, option).toBe(option !== "less");
+      const later = developing(seconds);
+      later.hold();
+      choose(later, option);
+      later.wait(2, 0.1);
+      later.press();
+      expect(later.kept.some(({ kind }) => kind === "taken-back")).toBe(false);
+    }
+  });
+
+  test("undoes a reading that two presses end", () => {
+    const here = developing(180);
+    here.press();
+    here.wait(20);
+    here.guide.step(3);
+    here.wait(4);
+    here.press();
+    expect(here.kept.at(-1)?.kind).toBe("read");
+    here.wait(0.3, 0.1);
+    here.press();
+    expect(here.kept.at(-1)?.kind).toBe("taken-back");
+    expect(here.run.position().section?.moments).toEqual(sections[developer]?.moments);
+  });
+
   test("asks again before it leaves, and then leaves", () => {
     const here = developing(200);
     here.hold();

@@ -42,20 +42,27 @@ describe("A placer", () => {
   const [section] = sections.filter(({ id }) => id === "developer");
   if (section === undefined) throw new Error("a development has a developer");
 
-  function placer() {
+  /** @param late seconds by which it is heard late: so much sooner it lies. */
+  function placer(late = 0) {
     let now = 0;
     let audio = 0;
     /** `stopped`: before any of it was heard. */
-    const laid: { readonly cue: Cue; readonly at: number; stopped: boolean }[] = [];
+    const laid: { readonly cue: Cue; readonly at: number; stopped: boolean; cut: boolean }[] = [];
     const player: Player = {
       now: () => now,
       play(cue, at) {
-        const sound = { cue, at: audio + at - now, stopped: false };
+        const sound = {
+          cue,
+          at: Math.max(audio, audio + at - now - late),
+          stopped: false,
+          cut: false,
+        };
         laid.push(sound);
         return {
           begun: () => audio >= sound.at,
           stop() {
             sound.stopped ||= audio < sound.at;
+            sound.cut ||= audio >= sound.at && audio < sound.at + cue.until - cue.at;
           },
         };
       },
@@ -89,6 +96,26 @@ describe("A placer", () => {
       const late = here.ahead().filter(({ cue, at }) => at - 20 < cue.at - 20 - still - 1e-6);
       expect(late).toEqual([]);
       for (const { cue, at } of here.ahead()) expect(at + still).toBeCloseTo(cue.at, 6);
+    }
+  });
+
+  test("begins none twice, and stops none that sounds, where its section is compiled anew just before it is heard", () => {
+    const tones = section.cues.filter(({ channel, at }) => channel === "tone" && at < 200);
+    expect(tones.length).toBeGreaterThan(10);
+    for (const tone of tones) {
+      const here = placer(0.3);
+      here.on(section);
+      for (let to = 0; to < tone.at - 0.1; to += 0.5) {
+        here.pass(Math.min(0.5, tone.at - 0.1 - to));
+        here.outlet.look();
+      }
+      here.on(structuredClone(section));
+      here.pass(1);
+      const times = here.laid.filter(
+        ({ cue, stopped }) => !stopped && cue.at === tone.at && cue.sounds[0] === tone.sounds[0],
+      );
+      expect(times, `${tone.sounds} at ${tone.at}`).toHaveLength(1);
+      expect(times[0]?.cut).toBe(false);
     }
   });
 

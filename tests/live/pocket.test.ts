@@ -3,9 +3,11 @@ import { describe, expect, test } from "vitest";
 import { openPocket } from "../../src/live/pocket.ts";
 import { openRenderer } from "../../src/live/pocket-render.ts";
 import type { Laid, PocketPlayer, PocketTrack } from "../../src/live/pocket-shape.ts";
+import { forms } from "../../src/script/script.ts";
 import type { Cue, Section } from "../../src/timeline/score.ts";
 import { headerBytes, lay, pieceBytes } from "../../src/track/pocket-track.ts";
 import { gullrock } from "../plan/worksheets.ts";
+import { english } from "../timeline/scene.ts";
 import { runByHand } from "./by-hand.ts";
 
 /** A short bath or two, so that whole sessions can be heard. */
@@ -27,8 +29,16 @@ interface Stretch {
   until: number;
 }
 
-/** A run heard in the pocket by an element by hand, whose clock is the run's. */
-function pocketByHand({ delay = 0, lets = true, can = true } = {}) {
+/**
+ * A run heard in the pocket by an element by hand, whose clock is the run's.
+ * @param makes seconds that a track takes to be made, the how-manyth it may be.
+ */
+function pocketByHand({
+  delay = 0,
+  lets = true,
+  can = true,
+  makes = (_nth: number): number => 0,
+} = {}) {
   const hand = runByHand(worksheet);
   const now = () => hand.clocks().steady;
   const stretches: Stretch[] = [];
@@ -38,6 +48,7 @@ function pocketByHand({ delay = 0, lets = true, can = true } = {}) {
   let rendering: Laid | undefined;
   let paused = true;
   let unasked = () => {};
+  let rendered = 0;
   let begun = 0;
   let silent = 0;
   let failed = 0;
@@ -109,9 +120,14 @@ function pocketByHand({ delay = 0, lets = true, can = true } = {}) {
     lay,
     render(laid) {
       rendering = laid;
+      rendered += 1;
       let off = false;
+      const made =
+        makes(rendered) === 0
+          ? setImmediate()
+          : new Promise<void>((resolve) => void player.after(makes(rendered), resolve));
       return {
-        track: setImmediate().then(() => (off ? null : new Blob())),
+        track: made.then(() => (off ? null : new Blob())),
         callOff() {
           off = true;
         },
@@ -158,9 +174,28 @@ function pocketByHand({ delay = 0, lets = true, can = true } = {}) {
       pause();
       unasked();
     },
+    /** It plays on, and no script comes to be run. */
+    suspend(seconds: number) {
+      hand.shift({ steady: seconds, wall: seconds * 1000, audio: seconds });
+    },
     /** Its clock is off from now on, as if it had lost so many seconds. */
     lose(seconds: number) {
       moveTo(position() - seconds, 0);
+    },
+    /** Words that were heard from their first to their last, and since when: seconds on the steady clock. */
+    heardWhole(): readonly { readonly says: string; readonly at: number }[] {
+      return stretches.flatMap(({ laid, position: at, from, until }) =>
+        (laid?.sections ?? []).flatMap(({ start, pieces }) =>
+          [...new Set(pieces.flatMap(({ sounds }) => sounds.map(({ cue }) => cue)))].flatMap(
+            ({ says, at: into, until: over }) => {
+              const when = from + start + into - at;
+              const whole =
+                when >= from - 1e-9 && when + over - into <= Math.min(until, now()) + 1e-9;
+              return says !== undefined && whole ? [{ says, at: when }] : [];
+            },
+          ),
+        ),
+      );
     },
     /** When a place in a section was played: seconds on the steady clock, each time it was. */
     heardAt(index: number, seconds: number): readonly number[] {
@@ -174,6 +209,9 @@ function pocketByHand({ delay = 0, lets = true, can = true } = {}) {
     },
   };
 }
+
+const isWording = (says: string, key: string) =>
+  forms.some((form) => says === english.say(key, form).join(" "));
 
 /** Pressed up to a bath, and a second into it. */
 async function inBath(upTo: string, options = {}) {
@@ -243,6 +281,79 @@ describe("A run heard in the pocket", () => {
     const told = answer?.find(({ cue }) => !section.cues.includes(cue) && cue.says)?.cue;
     expect(told?.says).toContain("left");
     expect(heardAt(index, told?.at ?? 0)).toHaveLength(1);
+  });
+
+  /** Renderers of a slow phone, of one that is slow now and then, and of one that nobody notices. */
+  const renderers = {
+    quick: () => 0,
+    slow: () => 0.7,
+    "slow now and then": (nth: number) => (nth % 3 === 0 ? 1.6 : 0.1),
+  };
+
+  for (const [how, makes] of Object.entries(renderers)) {
+    test(`says whole whatever is asked for, where a track is made anew by a ${how} renderer`, async () => {
+      for (const delay of [0, 0.3]) {
+        const { hand, wait, heardWhole } = await inBath("developer", { makes, delay });
+        await wait(20);
+        const from = hand.clocks().steady;
+        hand.hold();
+        await wait(65);
+        const all = heardWhole().filter(({ at }) => at > from);
+        for (const option of ["rest.wrong", "rest.reading", "rest.less", "rest.leave", "rest.end"])
+          expect(
+            all.filter(({ says }) => isWording(says, option)),
+            option,
+          ).toHaveLength(1);
+        hand.guide.hushOrSpeak();
+        await wait(8);
+        hand.guide.hushOrSpeak();
+        await wait(8);
+        hand.guide.takeBack();
+        await wait(6);
+        const said = heardWhole().map(({ says }) => says);
+        for (const key of ["hush.on", "hush.off", "taken-back.not"])
+          expect(
+            said.filter((says) => isWording(says, key)),
+            key,
+          ).toHaveLength(1);
+      }
+    }, 60_000);
+  }
+
+  test("says whole what is asked for where it waits, and says again what was told there", async () => {
+    for (const makes of Object.values(renderers)) {
+      const { hand, wait, heardWhole } = pocketByHand({ makes });
+      hand.press();
+      await wait(150);
+      const from = hand.clocks().steady;
+      hand.hold();
+      await wait(40);
+      const all = heardWhole().filter(({ at }) => at > from);
+      for (const option of ["rest.wrong", "rest.less", "rest.leave", "rest.end"])
+        expect(
+          all.filter(({ says }) => isWording(says, option)),
+          option,
+        ).toHaveLength(1);
+      const asked = hand.clocks().steady;
+      hand.press();
+      expect(hand.run.position().kind).toBe("waiting");
+      await wait(0.3);
+      hand.press();
+      await wait(40);
+      const again = heardWhole().flatMap(({ says, at }) => (at > asked ? [says] : []));
+      expect(again).toEqual(hand.planned.sections[0]?.cues.flatMap(({ says }) => says ?? []));
+    }
+  }, 60_000);
+
+  test("takes an option that was told late by a press after it, and offers none before the one before is over", async () => {
+    const makes = (nth: number) => (nth > 1 && nth % 2 === 0 ? 2 : 0.1);
+    const { hand, wait, heardWhole } = await inBath("developer", { makes });
+    await wait(20);
+    hand.hold();
+    const told = () => heardWhole().at(-1)?.says ?? "";
+    for (let i = 0; i < 900 && !isWording(told(), "rest.less"); i += 1) await wait(0.1);
+    hand.press();
+    expect(hand.run.detail()).toBe("brief");
   });
 
   test("makes nothing anew for an update that sounds the same", async () => {
@@ -317,6 +428,19 @@ describe("A run heard in the pocket", () => {
   test("is given up where its track cannot be played at all", async () => {
     const { begun, failed } = await inBath("developer", { can: false });
     expect([begun(), failed() > 0]).toEqual([0, true]);
+  });
+
+  test("begins nothing that nobody pressed for while no script runs for 9 min of waiting, and is right at the press", async () => {
+    const { hand, wait, suspend, heardAt, heardWhole, index, section } = await inBath("developer");
+    await wait(section.seconds + 20);
+    const from = hand.clocks().steady;
+    suspend(540);
+    const now = hand.clocks().steady;
+    expect(heardAt(index + 1, 0).filter((at) => at < now)).toEqual([]);
+    expect(heardWhole().filter(({ at }) => at > from)).toEqual([]);
+    hand.press();
+    await wait(3);
+    expect(heardAt(index + 1, 1)).toEqual([expect.closeTo(hand.run.begunAt() + 1, 1)]);
   });
 
   test("plays as much ahead as it is heard late", async () => {

@@ -127,6 +127,74 @@ describe("A reading", () => {
     }
   });
 
+  test("near the end never puts it off, unless the bath is colder than was thought", () => {
+    const steps = fc.integer({ min: -3, max: 4 });
+    fc.assert(
+      fc.property(
+        sheets,
+        fc.double({ min: 0.5, max: 12, noNaN: true }),
+        fc.array(fc.tuple(fc.double({ min: 0.2, max: 4, noNaN: true }), steps), { maxLength: 4 }),
+        (worksheet, left, more) => {
+          const here = developing(worksheet, 20);
+          here.wait(stay(here).pourOut - 20 - left, 1);
+          for (const [wait, step] of [[0, 0], ...more] as const) {
+            here.wait(wait, 0.5);
+            const before = stay(here).pourOut;
+            if (!here.run.read(temperatureNear(worksheet, step))) return;
+            const { pourOut, full } = stay(here);
+            const { plan } = here.run.journal().timeline;
+            expect(pourOut).toBeLessThanOrEqual(
+              Math.max(before, full + plan.developmentSeconds) + 1e-6,
+            );
+          }
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  test("that says what was known leaves the end where it is, to the last second", () => {
+    for (const left of [6.5, 3, 1]) {
+      const here = developing(inFahrenheit, 20);
+      const before = stay(here).pourOut;
+      here.wait(before - 20 - left);
+      expect(here.run.read({ f: 69 })).toBe(true);
+      expect(stay(here).pourOut).toBe(before);
+      here.wait(20, 0.5);
+      const beats = here.ears().filter(({ cue }) => cue.kind === "count-in");
+      const into = beats.map(({ at }) => Math.round(before - (at - here.run.begunAt())));
+      expect(into.filter((seconds) => seconds > 0 && seconds < 5)).toEqual([3, 2, 1]);
+    }
+  });
+
+  test("of a probe is not taken in the last 10 s: no end runs away from hands that wait for it", () => {
+    const here = developing(inFahrenheit, 20);
+    const before = stay(here).pourOut;
+    here.wait(before - 20 - 12);
+    expect(here.run.read({ f: 69.2 }, "probe")).toBe(true);
+    here.wait(2.5, 0.5);
+    const kept = here.kept.length;
+    for (let i = 0; i < 5; i += 1) {
+      expect(here.run.read({ f: 69 + i * 0.4 }, "probe")).toBe(false);
+      here.wait(2, 0.5);
+    }
+    expect(here.kept).toHaveLength(kept);
+    expect(stay(here).pourOut).toBeLessThanOrEqual(before);
+  });
+
+  test("of an older version, which did not keep when the end stood before, is read as it was then", () => {
+    const here = developing(inFahrenheit, 480);
+    expect(here.run.read(temperatureNear(inFahrenheit, 12))).toBe(true);
+    const older = here.kept.map((entry) => {
+      if (entry.kind !== "read") return entry;
+      const { stood: _, ...rest } = entry;
+      return rest;
+    });
+    const { pourOut } = stay(here);
+    const again = runByHand(inFahrenheit, { entries: older, clocks: here.clocks() });
+    expect(stay(again).pourOut).toBeCloseTo(pourOut, 6);
+  });
+
   test("is entered by arrows, each step spoken, and nothing is planned before it is pressed for", () => {
     for (const [worksheet, says] of [
       [inFahrenheit, ["Seventy degrees", "Seventy-one degrees", "Seventy degrees"]],

@@ -113,6 +113,34 @@ describe("A run", () => {
   });
 });
 
+describe("Clocks that go on between two readings of them", () => {
+  test("cut no word off and lay nothing anew: a section's press stays where it was, to the microsecond", () => {
+    // As on a clock in steps of a millisecond, or on a page that was kept waiting in between.
+    for (const step of [0.0011, 0.02]) {
+      let read = 0;
+      const tick = () => {
+        read += 1;
+        return read % 3 === 0 ? step : 0;
+      };
+      const here = runByHand(gullrock, { tick });
+      here.pressThrough(developer + 1);
+      here.wait(30);
+      const begun = here.run.begunAt();
+      here.run.hush(false);
+      here.run.sayAt(here.run.detail());
+      here.run.fallSilent();
+      here.wait(60);
+      expect(Math.abs(here.run.begunAt() - begun)).toBeLessThan(1e-6);
+      const pressedAt = here.run.begunAt();
+      const cues = here.planned.sections[developer]?.cues ?? [];
+      const cut = here.heard.filter(
+        ({ cue, at, stoppedAt }) => cues.includes(cue) && at > pressedAt && stoppedAt !== null,
+      );
+      expect(cut).toEqual([]);
+    }
+  });
+});
+
 describe("Two presses in a row", () => {
   test("take back the start that the first one made, and tell where we are", () => {
     const here = runByHand(gullrock);

@@ -148,6 +148,67 @@ describe("Something is wrong", () => {
     expect(here.kept).toHaveLength(before);
   });
 
+  /** What the worksheet says, and a little more: nothing moves, or the end does. */
+  const news = {
+    "a probe's reading": (here: Here) => void here.run.read({ f: 69 }, "probe"),
+    "a probe's reading that moves the end": (here: Here) => void here.run.read({ f: 70 }, "probe"),
+    "the same words in fewer": (here: Here) => here.run.sayAt("brief"),
+    "another voice": (here: Here) => here.run.sayAt("full"),
+  };
+  const rinse = ["wrong.eye.rinse", "wrong.eye.help", "wrong.eye.sheet"];
+  const heardOf = (here: Here, from: number) =>
+    here.ears().flatMap((each) => {
+      const whole = each.until - each.at > each.cue.until - each.cue.at - 1e-6;
+      const key = rinse.find((it) => isSaid(each.cue.says, it));
+      return each.at >= from && whole && key !== undefined ? [key] : [];
+    });
+
+  for (const [what, comes] of Object.entries(news)) {
+    test(`is answered to the end though ${what} comes meanwhile, in its order, each sentence whole and once`, () => {
+      fc.assert(
+        fc.property(
+          fc.double({ min: 40, max: 400, noNaN: true }),
+          fc.double({ min: 0, max: 9, noNaN: true }),
+          (seconds, after) => {
+            const here = standing("developer", seconds);
+            here.guide.wrong();
+            hear(here, "wrong.eye");
+            press(here);
+            const from = here.clocks().steady;
+            here.wait(after, after);
+            comes(here);
+            here.wait(45, 0.5);
+            expect(heardOf(here, from)).toEqual(rinse);
+            expect(coveredIn(here.ears(), from)).toEqual([]);
+            expect(acrossIn(here.ears())).toEqual([]);
+          },
+        ),
+        { numRuns: 12 },
+      );
+    });
+  }
+
+  test("does not keep a probe's news from being told, behind it or behind the option that is told", () => {
+    const moved = (here: Here) => here.said().filter((says) => /sooner/i.test(says)).length;
+    const here = standing("developer", 100);
+    here.guide.wrong();
+    hear(here, "wrong.eye");
+    press(here);
+    here.wait(1);
+    here.run.read({ f: 72 }, "probe");
+    here.wait(45, 0.5);
+    expect(moved(here)).toBe(1);
+    const asked = standing("developer", 100);
+    asked.hold();
+    asked.wait(3, 0.1);
+    asked.run.read({ f: 72 }, "probe");
+    asked.wait(60, 0.5);
+    const whole = asked.ears().filter(({ cue, at, until }) => {
+      return /sooner/i.test(cue.says ?? "") && until - at > cue.until - cue.at - 1e-6;
+    });
+    expect(whole).toHaveLength(1);
+  });
+
   test("is asked for by a button as well", () => {
     const here = standing("developer", 60);
     here.guide.wrong();
