@@ -17,8 +17,8 @@ export interface Telling {
 interface Open {
   readonly tell: Tell;
   readonly told: Told;
-  /** Whoever asked looks here for its time. */
-  readonly telling: { begunAt: number; told: Told };
+  /** Whoever asked is to know of it. */
+  readonly isMoved: (to: Told) => void;
 }
 
 export interface Answers {
@@ -62,22 +62,21 @@ export function openAnswers(parts: AnswersParts): Answers {
   const { teller, section, begunAt, elapsed, ahead } = parts;
   let open: readonly Open[] = [];
 
-  function place(tell: Tell, from: number, telling?: Open["telling"]): Open | null {
-    const told = tell(from);
-    if (told === null) return null;
-    const so = Object.assign(telling ?? {}, { begunAt: begunAt(), told });
-    return { tell, told, telling: so };
-  }
-
   function answer(tell: Tell, after: number): Telling | null {
-    const placed = place(tell, elapsed() + Math.max(after, ahead()));
-    if (placed === null) return null;
-    open = [...open.filter(isKnown), placed].toSorted((a, b) => a.told.at - b.told.at);
-    const { telling } = placed;
-    return {
-      at: () => telling.begunAt + telling.told.at,
-      until: () => telling.begunAt + telling.told.until,
+    const first = tell(elapsed() + Math.max(after, ahead()));
+    if (first === null) return null;
+    let told = first;
+    let zero = begunAt();
+    const mine: Open = {
+      tell,
+      told,
+      isMoved(to) {
+        told = to;
+        zero = begunAt();
+      },
     };
+    open = [...open.filter(isKnown), mine].toSorted((a, b) => a.told.at - b.told.at);
+    return { at: () => zero + told.at, until: () => zero + told.until };
   }
 
   const isKnown = ({ told }: Open): boolean => teller.holds(told) && told.until > elapsed() - KNOWN;
@@ -86,11 +85,12 @@ export function openAnswers(parts: AnswersParts): Answers {
     for (const { told } of those) teller.unsay(told);
     open = open.filter((each) => !those.includes(each));
     let free = elapsed() + ahead();
-    for (const { tell, told, telling } of those) {
-      const placed = place(tell, Math.max(free, told.at), telling);
-      if (placed === null) continue;
-      open = [...open, placed];
-      free = placed.told.until + PAUSE;
+    for (const each of those) {
+      const told = each.tell(Math.max(free, each.told.at));
+      if (told === null) continue;
+      each.isMoved(told);
+      open = [...open, { ...each, told }];
+      free = told.until + PAUSE;
     }
   }
 
