@@ -22,6 +22,8 @@ export interface BrowserAudio {
   audioAt(steady: number): number;
   /** To be called now and then: whether sound went on since the last time. Tries to wake what stands still. */
   check(): Checked;
+  /** Calls back where another context sounds in place of one that was dead. */
+  onAnother(act: () => void): void;
 }
 
 /** One for this life of the page. */
@@ -54,6 +56,9 @@ export function browserAudio(): BrowserAudio {
   /** By how much the two clocks differed when it was last told that what was placed lies wrong. */
   let laid: number | null = null;
   let dead = 0;
+  /** The one that a check found alive last. */
+  let sounded: AudioContext | null = null;
+  let another = () => {};
 
   const steady = () => performance.now() / 1000;
   const inUse = (): AudioContext => {
@@ -117,6 +122,8 @@ export function browserAudio(): BrowserAudio {
         return { sounding: false, off: 0, unsure: false };
       }
       dead = 0;
+      if (sounded !== null && sounded !== context) another();
+      sounded = context;
       read();
       const unsure = known.doubted !== null;
       const apart = audioAt(known.pairing, now.steady) - now.steady;
@@ -124,6 +131,9 @@ export function browserAudio(): BrowserAudio {
       if (laid !== null && Math.abs(off) < WORTH_MENDING) return { sounding: true, off: 0, unsure };
       laid = apart;
       return { sounding: true, off, unsure };
+    },
+    onAnother(act) {
+      another = act;
     },
   };
 }

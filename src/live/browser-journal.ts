@@ -1,5 +1,5 @@
-// Journals kept in the browser, entry by entry, each for good before anything else is: what is lost with a
-// page that dies is nothing. Beside them, less strictly, when a run was last seen alive.
+// Journals kept in the browser, entry by entry, each for good and begun at once; what could not be kept is held in its
+// order, and tried again before whatever follows. Beside them, less strictly, when a run was last seen alive.
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { Plan } from "../plan/plan.ts";
 import type { Worksheet } from "../plan/worksheet.ts";
@@ -25,11 +25,12 @@ export interface UnfinishedRun {
   readonly alive: Stamp | null;
 }
 
-/** Never rejects. False, or null, where the browser would not. */
+/** Never rejects. False, or null, where the browser would not; true only once all that was given before is kept too. */
 export interface JournalStore {
   begin(header: RunHeader): Promise<boolean>;
   add(run: string, entry: Entry): Promise<boolean>;
-  seenAlive(run: string, stamp: Stamp): void;
+  /** Whether all but this is kept: what is not is tried again. */
+  seenAlive(run: string, stamp: Stamp): Promise<boolean>;
   /** The run begun last, if it never ended. */
   unfinished(): Promise<UnfinishedRun | null>;
 }
@@ -37,12 +38,17 @@ export interface JournalStore {
 /** What a rehearsal writes its journal into: it is over with its page, and what was kept before stays. */
 export const unkeptJournal: Pick<JournalStore, "add" | "seenAlive"> = {
   add: async () => true,
-  seenAlive() {},
+  seenAlive: async () => true,
 };
+
+interface Written {
+  readonly run: string;
+  readonly entry: Entry;
+}
 
 interface Shelves extends DBSchema {
   runs: { key: string; value: RunHeader };
-  entries: { key: number; value: { run: string; entry: Entry }; indexes: { run: string } };
+  entries: { key: number; value: Written; indexes: { run: string } };
   alive: { key: string; value: Stamp };
 }
 
@@ -50,6 +56,10 @@ const NAME = "tankside-journal";
 
 export function browserJournal(): JournalStore {
   let opened: Promise<IDBPDatabase<Shelves>> | null = null;
+  /** What is not kept yet: a run's beginning, and entries in their order. */
+  let begun: RunHeader | null = null;
+  let waiting: readonly Written[] = [];
+  let last: Promise<boolean> = Promise.resolve(true);
 
   function database(): Promise<IDBPDatabase<Shelves>> {
     opened ??= openDB<Shelves>(NAME, 1, {
@@ -84,28 +94,37 @@ export function browserJournal(): JournalStore {
     }
   }
 
+  const isAllKept = () => begun === null && waiting.length === 0;
+
+  /** Behind whatever is being written, so that no entry overtakes another. */
+  function kept(): Promise<boolean> {
+    last = last.then(async () => {
+      const [header, entries] = [begun, waiting];
+      if (isAllKept() || !(await done((base) => write(base, header, entries)))) return isAllKept();
+      if (begun === header) begun = null;
+      waiting = waiting.filter((each) => !entries.includes(each));
+      return isAllKept();
+    });
+    return last;
+  }
+
   return {
-    begin: (header) =>
-      done(async (base) => {
-        const stores = ["runs", "entries", "alive"] as const;
-        const change = base.transaction(stores, "readwrite", { durability: "strict" });
-        // What was before it has ended: its record is kept elsewhere.
-        await Promise.all(stores.map((name) => change.objectStore(name).clear()));
-        await change.objectStore("runs").put(header);
-        await change.done;
-      }),
-    add: (run, entry) =>
-      done(async (base) => {
-        const change = base.transaction("entries", "readwrite", { durability: "strict" });
-        await change.store.add({ run, entry });
-        await change.done;
-      }),
+    begin(header) {
+      // What was before it has ended: its record is kept elsewhere.
+      [begun, waiting] = [header, []];
+      return kept();
+    },
+    add(run, entry) {
+      waiting = [...waiting, { run, entry }];
+      return kept();
+    },
     seenAlive(run, stamp) {
       void done(async (base) => {
         const change = base.transaction("alive", "readwrite", { durability: "relaxed" });
         await change.store.put(stamp, run);
         await change.done;
       });
+      return kept();
     },
     async unfinished() {
       try {
@@ -122,4 +141,27 @@ export function browserJournal(): JournalStore {
       }
     },
   };
+}
+
+/** All of it or nothing. */
+async function write(
+  base: IDBPDatabase<Shelves>,
+  header: RunHeader | null,
+  entries: readonly Written[],
+): Promise<void> {
+  const stores = ["runs", "entries", "alive"] as const;
+  const change = base.transaction(stores, "readwrite", { durability: "strict" });
+  const whole = change.done.catch((error: unknown) => ({ error }));
+  try {
+    if (header !== null) {
+      await Promise.all(stores.map((name) => change.objectStore(name).clear()));
+      await change.objectStore("runs").put(header);
+    }
+    for (const each of entries) await change.objectStore("entries").add(each);
+  } catch (error) {
+    change.abort();
+    throw error;
+  }
+  const failure = await whole;
+  if (failure !== undefined) throw failure.error;
 }

@@ -14,7 +14,7 @@ const FADE = 0.01;
 export interface BrowserPlayer extends Player {
   /** As `play`, but from sources other than the player's own. */
   playFrom(other: Sources, cue: Cue, at: number): Placed;
-  /** Sounds at once: the answer to a press. */
+  /** Sounds at once, or not at all: the answer to a press. */
   answerPress(): void;
   /** What was placed and is not long over, on the context's clock. */
   sounding(): readonly OwnSound[];
@@ -91,6 +91,8 @@ export function openBrowserPlayer(
   }
 
   const press = sources.tone("press");
+  /** Where the context's clock stood at the last answer. */
+  let answeredAt = Number.NaN;
   const placed = (at: number) => audio.audioAt(at) - delay;
   graph();
 
@@ -101,7 +103,10 @@ export function openBrowserPlayer(
     sounding: () => own,
     answerPress() {
       const { context } = graph();
-      start(bufferWith(context, press), "tone", context.currentTime);
+      // On a clock that stands still answers would lie on each other, and sound all at once when it goes on.
+      if (context.state !== "running" || context.currentTime === answeredAt) return;
+      answeredAt = context.currentTime;
+      start(bufferWith(context, press), "tone", answeredAt);
     },
     close() {
       built?.bed.stop();

@@ -35,14 +35,16 @@ export function browserElement(): BrowserElement {
     if (before !== null) URL.revokeObjectURL(before);
   }
 
-  async function play(): Promise<boolean> {
+  async function tried(): Promise<"plays" | "not-let" | "cannot"> {
     on = true;
     const playing = element.play().then(
-      () => true,
-      () => false,
+      () => "plays" as const,
+      (error: unknown) => (isRefusal(error) ? "not-let" : "cannot"),
     );
-    return Promise.race([playing, wait(LET).then(() => !element.paused)]);
+    return Promise.race([playing, wait(LET).then(() => (element.paused ? "not-let" : "plays"))]);
   }
+
+  const play = async () => (await tried()) === "plays";
 
   function asBefore(): void {
     paused = () => void play();
@@ -58,9 +60,9 @@ export function browserElement(): BrowserElement {
         element.addEventListener("error", () => resolve(false), { once: true });
       });
       const ready = await Promise.race([known, wait(PATIENCE).then(() => false)]);
-      if (!ready || mine !== url) return false;
+      if (!ready || mine !== url) return "cannot";
       element.currentTime = at();
-      return play();
+      return tried();
     },
     seek(to) {
       element.currentTime = to;
@@ -86,6 +88,10 @@ export function browserElement(): BrowserElement {
     },
   };
 }
+
+/** Browsers let a page sound from a press on, and not before. */
+const isRefusal = (error: unknown): boolean =>
+  error instanceof DOMException && error.name === "NotAllowedError";
 
 /** The same noise, slower, Hz: a browser reads a file in pieces of so many bytes, and works at each. */
 const BED_RATE = 8000;

@@ -66,6 +66,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   const speakers = new WeakMap<Timeline, Speaker>();
   let close = () => {};
   let go: (way: Way) => void = () => {};
+  let wake = () => {};
   let ownSounds: () => readonly OwnSound[] = () => [];
   let stopHearing = () => {};
 
@@ -83,7 +84,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   /** Both that a run may be heard by; to be called from a press. */
   function awake(): Promise<unknown> {
     if (current.value === null) element.bed();
-    else void element.play();
+    else wake();
     return audio.awake();
   }
 
@@ -169,6 +170,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
       journal: rehearsal === undefined ? journal : unkeptJournal,
       compiled: compiledFor,
       changed: show,
+      wake: () => void awake(),
       leave,
     });
     const { run, guide, presser } = session;
@@ -179,6 +181,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
       letGo();
     };
     go = session.go;
+    wake = session.wake;
     shown = session;
     show();
     session.look();
@@ -257,7 +260,7 @@ export function browserRuns(parts: BrowserRunsParts): BrowserRuns {
   });
   const knocks = openKnockPort({
     audio,
-    heard: (at) => current.value?.presser.tap(at),
+    heard: (at) => current.value?.presser.knock(at),
     ownSounds: () => ownSounds(),
   });
   const check = soundCheckOn({ audio, speakerOf, sounds, delay });

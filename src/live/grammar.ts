@@ -38,12 +38,15 @@ export const restingHand: Hand = {
 /** A contact that is not joined by another within this, seconds, is one finger, and is answered. */
 const FELT = 0.05;
 /** Wet fingers bounce: a contact so soon after another, seconds, is the same one. */
-const BOUNCE = 0.08;
+export const BOUNCE = 0.08;
 /** From press to press in a row, seconds. */
-const IN_A_ROW = 0.45;
+export const IN_A_ROW = 0.45;
 const HOLD = 0.75;
 /** Whatever was never let go of is forgotten, seconds: a window may miss a finger's leaving. */
 const FORGOTTEN = 10;
+
+/** A finger is heard on what it touches: a knock so soon before or after a contact, seconds, is that contact. */
+const HEARD_AS_KNOCK = 0.1;
 
 /** Sums of seconds may miss a bound by this much and still keep it. */
 const FUZZ = 1e-9;
@@ -70,6 +73,14 @@ export function contacted(hand: Hand, contact: Contact): Contacted {
 export function nextLook({ down }: Hand): number | null {
   if (down === null) return null;
   return down.at + (down.felt ? HOLD : FELT);
+}
+
+/** Whether a knock at a time was a contact that was met, or is being made. */
+export function isContactsOwn(hand: Hand, at: number): boolean {
+  const near = (time: number) => Math.abs(at - time) < HEARD_AS_KNOCK;
+  const isOn = (each: Ignored) => at - each.at <= FORGOTTEN;
+  if (hand.ignored.some(isOn) || (hand.down !== null && isOn(hand.down))) return true;
+  return near(hand.lastUp) || (hand.last !== null && near(hand.last.at));
 }
 
 function wentDown(hand: Hand, id: string, at: number): Contacted {

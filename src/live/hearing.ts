@@ -34,6 +34,8 @@ interface Ears {
   /** Samples in a part. */
   readonly part: number;
   readonly heard: (part: Part) => void;
+  /** It was taken away: unplugged, or forbidden meanwhile. */
+  readonly ended?: () => void;
 }
 
 /** To be called from a press. Never rejects. */
@@ -90,6 +92,7 @@ async function listening(stream: MediaStream, ears: Ears): Promise<Hearing> {
   });
   source.connect(capture);
   capture.port.onmessage = ({ data }: MessageEvent<Part>) => ears.heard(data);
+  for (const track of stream.getTracks()) track.onended = () => ears.ended?.();
   // In the specification, but in no library of types.
   const settings: MediaTrackSettings & { readonly latency?: number } =
     stream.getAudioTracks()[0]?.getSettings() ?? {};

@@ -3,11 +3,11 @@
 import { type MicrophoneRefusal, openHearing } from "./hearing.ts";
 import { type OwnSound, openKnockDetector } from "./knocks.ts";
 
-type Listening =
+export type Listening =
   | { readonly kind: "listening"; stop(): void }
   | { readonly kind: "refused"; readonly why: MicrophoneRefusal };
 
-interface KnockParts {
+export interface KnockParts {
   /** The context that the run plays on, so that sounds and knocks stand on one clock. */
   readonly context: AudioContext;
   /**
@@ -18,6 +18,8 @@ interface KnockParts {
   readonly heard: (at: number) => void;
   /** What was placed on the context's clock and is not long over, the answer to a press included. */
   readonly ownSounds: () => readonly OwnSound[];
+  /** The microphone was taken away. */
+  readonly ended: () => void;
 }
 
 /** Samples in a part: about 10 ms, of the 100 in which a press is to be answered. */
@@ -27,7 +29,7 @@ const DELAY = 0.02;
 
 /** To be called from a press. Never rejects. */
 export async function listenForKnocks(parts: KnockParts): Promise<Listening> {
-  const { context, heard, ownSounds } = parts;
+  const { context, heard, ownSounds, ended } = parts;
   let delay = DELAY;
   /** As the microphone's parts are stamped: after the way through loudspeaker and microphone. */
   const sounding = () => {
@@ -44,6 +46,7 @@ export async function listenForKnocks(parts: KnockParts): Promise<Listening> {
         heard(performance.now() / 1000 - ago);
       }
     },
+    ended,
   });
   if (hearing.kind === "refused") return hearing;
   delay = hearing.delay ?? DELAY;

@@ -3,7 +3,7 @@
 import { type ReadonlySignal, signal } from "@preact/signals";
 import type { BrowserAudio } from "./browser-audio.ts";
 import type { MicrophoneRefusal } from "./hearing.ts";
-import { listenForKnocks } from "./knock-microphone.ts";
+import { type KnockParts, type Listening, listenForKnocks } from "./knock-microphone.ts";
 import type { OwnSound } from "./knocks.ts";
 
 export interface KnockPort {
@@ -14,14 +14,17 @@ export interface KnockPort {
 }
 
 interface KnockPortParts {
-  readonly audio: BrowserAudio;
+  readonly audio: Pick<BrowserAudio, "awake" | "onAnother">;
   /** @param at seconds on the steady clock. */
   readonly heard: (at: number) => void;
   /** What the program itself sounds, on the context's clock. */
   readonly ownSounds: () => readonly OwnSound[];
+  /** The device's microphone, if not given. */
+  readonly listens?: (parts: KnockParts) => Promise<Listening>;
 }
 
-export function openKnockPort({ audio, heard, ownSounds }: KnockPortParts): KnockPort {
+export function openKnockPort(parts: KnockPortParts): KnockPort {
+  const { audio, heard, ownSounds, listens = listenForKnocks } = parts;
   const on = signal<KnockPort["on"]["value"]>("off");
   let stop = () => {};
   /** Counts the turns, so that one that was turned back while the browser asked comes to nothing. */
@@ -30,7 +33,12 @@ export function openKnockPort({ audio, heard, ownSounds }: KnockPortParts): Knoc
   async function listen(mine: number): Promise<void> {
     on.value = "asking";
     const context = await audio.awake();
-    const listening = await listenForKnocks({ context, heard, ownSounds });
+    const ended = () => {
+      if (mine !== latest) return;
+      turn(false);
+      on.value = "busy";
+    };
+    const listening = await listens({ context, heard, ownSounds, ended });
     if (mine !== latest) {
       if (listening.kind === "listening") listening.stop();
       return;
@@ -39,14 +47,17 @@ export function openKnockPort({ audio, heard, ownSounds }: KnockPortParts): Knoc
     on.value = listening.kind === "listening" ? "on" : listening.why;
   }
 
-  return {
-    on,
-    turn(wanted) {
-      latest += 1;
-      stop();
-      stop = () => {};
-      if (wanted) void listen(latest);
-      else on.value = "off";
-    },
-  };
+  function turn(wanted: boolean): void {
+    latest += 1;
+    stop();
+    stop = () => {};
+    if (wanted) void listen(latest);
+    else on.value = "off";
+  }
+
+  // What hears by a context that is dead hears nothing any more.
+  audio.onAnother(() => {
+    if (on.value === "on") turn(true);
+  });
+  return { on, turn };
 }

@@ -4,12 +4,17 @@ import type { BrowserAudio } from "./browser-audio.ts";
 import type { JournalStore, RunHeader, UnfinishedRun } from "./browser-journal.ts";
 import { type Stamp, stampOf } from "./clocks.ts";
 import type { Entry } from "./journal.ts";
+import { claimRun, runIsHeld } from "./one-runner.ts";
 import { flagRun } from "./run-flag.ts";
 import type { Runs } from "./runs.ts";
+import { steadyClock } from "./steady-clock.ts";
 
 interface LeftRunParts {
   readonly journal: JournalStore;
-  readonly audio: BrowserAudio;
+  readonly audio: Pick<BrowserAudio, "context" | "clocks">;
+  /** The browser's own, if not given; null where it has none: then no other page can be known of. */
+  readonly locks?: LockManager | null;
+  readonly after?: (seconds: number, act: () => void) => void;
   /** Whether this page leads a run: then none was left. */
   readonly isOn: () => boolean;
   /** To be called from a press, or at once where the browser lets a page sound. */
@@ -26,6 +31,10 @@ interface LeftRunParts {
 /** So long after a run was last seen alive, ms, a bath may still be in. */
 const FRESH = 30 * 60_000;
 
+/** A page that has just gone may hold its run a little longer: so often, so many seconds apart, it is asked for. */
+const LOOKS = 10;
+const APART = 0.1;
+
 /** Whether a run goes on by itself. A wall clock that was set back meanwhile proves nothing: then it does. */
 export const goesOnByItself = (aliveAt: number, now: number): boolean => now - aliveAt < FRESH;
 
@@ -33,10 +42,21 @@ export function openLeftRun(
   parts: LeftRunParts,
 ): Pick<Runs, "unfinished" | "goOnWithUnfinished" | "dropUnfinished"> {
   const { journal, audio, isOn, awake, fetchSounds, lead } = parts;
+  const { locks = navigator.locks ?? null, after = steadyClock.after } = parts;
+
+  async function isLedElsewhere(): Promise<boolean> {
+    for (let look = 0; look < LOOKS; look += 1) {
+      if (!(await runIsHeld(locks))) return false;
+      await new Promise<void>((resolve) => after(APART, resolve));
+    }
+    return true;
+  }
 
   /** What is needed to go on is fetched while it is decided whether to. */
-  async function found(): Promise<UnfinishedRun | null> {
+  async function found(): Promise<UnfinishedRun | "elsewhere" | null> {
     if (isOn()) return null;
+    // A run that is led has not ended yet, and is nobody else's to end.
+    if (await isLedElsewhere()) return "elsewhere";
     const left = await journal.unfinished();
     if (left !== null) {
       void fetchSounds(spokenIn(left.header.worksheet.language)).catch(() => {});
@@ -48,7 +68,7 @@ export function openLeftRun(
   return {
     async unfinished() {
       const left = await found();
-      if (left === null) return null;
+      if (left === null || left === "elsewhere") return null;
       const { worksheet, begunAt } = left.header;
       const aliveAt = lastSeen(left)?.wall ?? begunAt;
       return { worksheet, begunAt, isFresh: goesOnByItself(aliveAt, Date.now()) };
@@ -58,6 +78,7 @@ export function openLeftRun(
       const waking = awake();
       const left = await found();
       if (left === null) return "gone";
+      if (left === "elsewhere") return left;
       const seen = lastSeen(left);
       const entries =
         seen === null
@@ -68,10 +89,16 @@ export function openLeftRun(
 
     async dropUnfinished() {
       const left = await found();
-      if (left === null) return;
+      if (left === null) return "gone";
+      if (left === "elsewhere") return left;
+      // Nothing is written without it: another page may have gone on with the run meanwhile.
+      const letGo = await claimRun(locks);
+      if (letGo === null) return "elsewhere";
       const ended: Entry = { ...stampOf(audio.clocks()), kind: "ended", how: "left" };
       await journal.add(left.header.id, ended);
       flagRun(null);
+      letGo();
+      return "dropped";
     },
   };
 }

@@ -1,6 +1,8 @@
 // What the pocket way is made of: types alone. A track is laid out and mixed by the stage beside this one
 // (track/pocket-track.ts), an audio element plays it (browser-pocket.ts); both are ports here.
 import type { Cue, Section } from "../timeline/score.ts";
+import type { OwnSound } from "./knocks.ts";
+import type { Outlet } from "./outlet.ts";
 
 export interface Piece {
   /** Two pieces of the same key sound the same. */
@@ -36,9 +38,9 @@ export interface PocketPlayer {
   /**
    * Takes a track in place of what it plays.
    * @param at where to begin, asked when it can.
-   * @returns whether it plays.
+   * @returns whether it plays; `not-let` where only a press would let it.
    */
-  load(track: Blob, at: () => number): Promise<boolean>;
+  load(track: Blob, at: () => number): Promise<"plays" | "not-let" | "cannot">;
   seek(to: number): void;
   position(): number;
   paused(): boolean;
@@ -67,4 +69,17 @@ export interface PocketParts {
   readonly failed: () => void;
   /** It stands still, and was not let go on. */
   readonly silent: () => void;
+}
+
+export interface Pocket extends Outlet {
+  /** To be called now and then: whether it went on since the last time. Tries to wake what stands still. */
+  check(): boolean;
+  /** To be called from a press, where it is not heard: what was not let sound before may be now. */
+  wake(): void;
+  /** Seconds on the steady clock, less those in which it stood still. */
+  clock(): number;
+  /** What it sounds about now, on the steady clock; a track that may be off by a little is given so much room. */
+  sounding(): readonly OwnSound[];
+  /** Calls back once nothing sounds. */
+  whenFree(act: () => void): void;
 }

@@ -1,8 +1,7 @@
 // A run made heard as one track, for a locked phone in a pocket: an audio element goes on there when nothing
 // else does. A press is a seek, waiting is a stretch played over and over; what nobody planned makes the track
 // anew, and it is changed where nothing sounds. It is past 200 lines because all of it moves the one position.
-import type { OwnSound } from "./knocks.ts";
-import type { Heard, Outlet } from "./outlet.ts";
+import type { Heard } from "./outlet.ts";
 import { CHANGE, openMaking } from "./pocket-making.ts";
 import {
   alike,
@@ -15,18 +14,7 @@ import {
   turns,
   type Wanted,
 } from "./pocket-place.ts";
-import type { PocketParts } from "./pocket-shape.ts";
-
-export interface Pocket extends Outlet {
-  /** To be called now and then: whether it went on since the last time. Tries to wake what stands still. */
-  check(): boolean;
-  /** Seconds on the steady clock, less those in which it stood still. */
-  clock(): number;
-  /** What it sounds about now, on the steady clock; a track that may be off by a little is given so much room. */
-  sounding(): readonly OwnSound[];
-  /** Calls back once nothing sounds. */
-  whenFree(act: () => void): void;
-}
+import type { Pocket, PocketParts } from "./pocket-shape.ts";
 
 /** A track that is off by no more than this, seconds, stays where it is: a moment is never off by 0.06. */
 const OFF = 0.045;
@@ -189,22 +177,31 @@ export function openPocket(parts: PocketParts): Pocket {
     // Whatever was to be put right was of the track before.
     callOff();
     awaited = false;
-    const before = loaded;
     loaded = mine.lying;
     wanted = null;
     loading = true;
     const since = player.now();
-    void player
-      .load(track, () => place(lags.start)?.at ?? 0)
-      .then((plays) => {
-        loading = false;
-        seen = { at: player.now(), position: player.position(), but: ASTRAY };
-        if (begun && seen.at - since > ASTRAY) stood += seen.at - since;
-        if (closed) return;
-        if (plays) heardNow();
-        else if (before === null) fail();
-        else stopped();
-      });
+    void player.load(track, () => place(lags.start)?.at ?? 0).then((how) => tried(how, since));
+  }
+
+  function tried(how: Awaited<ReturnType<PocketParts["player"]["load"]>>, since: number): void {
+    loading = false;
+    seen = { at: player.now(), position: player.position(), but: ASTRAY };
+    if (begun && seen.at - since > ASTRAY) stood += seen.at - since;
+    if (closed) return;
+    if (how === "plays") heardNow();
+    else if (begun) stopped();
+    else if (how === "cannot") fail();
+    // It is there, and waits for a press as all else does.
+    else parts.silent();
+  }
+
+  /** What was never let sound so far, from where it is by now. */
+  function begin(): void {
+    loading = true;
+    player.seek(place(lags.start)?.at ?? 0);
+    const since = player.now();
+    void player.play().then((goesOn) => tried(goesOn ? "plays" : "not-let", since));
   }
 
   /** Words that the other track comes too late for are to be told anew: that makes another one. */
@@ -283,6 +280,10 @@ export function openPocket(parts: PocketParts): Pocket {
       notice();
       if (!alive || player.paused()) stopped();
       return alive;
+    },
+    wake() {
+      if (loaded === null || begun || loading || closed) void player.play();
+      else begin();
     },
     clock: () => player.now() - stood,
     sounding() {

@@ -90,8 +90,8 @@ export interface Runs {
    * first press on.
    */
   goOnWithUnfinished(): Promise<"begun" | "elsewhere" | "gone">;
-  /** Closes it: its record stays as it is. */
-  dropUnfinished(): Promise<void>;
+  /** Closes it: its record stays as it is. Nothing is closed where another page leads it. */
+  dropUnfinished(): Promise<"dropped" | "elsewhere" | "gone">;
   /** To be called from a press, where a run that is on is not heard. */
   wake(): Promise<void>;
   /** The way in which the run that is on is heard. */

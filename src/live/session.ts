@@ -16,7 +16,7 @@ import { type Entry, lastOf, readingsIn, type Way } from "./journal.ts";
 import type { OwnSound } from "./knocks.ts";
 import { openMediaKeys } from "./media-session.ts";
 import type { PocketTrack } from "./pocket-shape.ts";
-import { openPresser, type Presser } from "./presser.ts";
+import { onlyWhileHeard, openPresser, type Presser } from "./presser.ts";
 import { type Pulses, pulsesOf } from "./pulses.ts";
 import { openRun } from "./run.ts";
 import type { Learnt, Run } from "./run-shape.ts";
@@ -45,6 +45,8 @@ export interface SessionParts {
   readonly compiled: (learnt: Learnt) => Timeline;
   /** After whatever changes what is shown of it. */
   readonly changed: () => void;
+  /** Asks the browser to let it be heard. */
+  readonly wake: () => void;
   readonly leave: () => void;
 }
 
@@ -54,6 +56,8 @@ export interface OpenSession {
   readonly presser: Presser;
   state(): Pick<Session, "way" | "ways" | "sounding" | "kept" | "saying" | "turn">;
   go(way: Way): void;
+  /** To be called from a press, where it is not heard: of its element; the context is the page's. */
+  wake(): void;
   /** What the run sounds about now, on the audio context's clock. */
   sounding(): readonly OwnSound[];
   look(): void;
@@ -88,15 +92,16 @@ export function openSession(parts: SessionParts): OpenSession {
     clocks: ways.clocks,
     teller: openTeller(script, parts.lengths),
     compiled: parts.compiled,
-    keep: (entry) =>
-      void journal.add(header.id, entry).then((done) => {
-        if (done === kept) return;
-        kept = done;
-        changed();
-      }),
+    keep: (entry) => void journal.add(header.id, entry).then(seeKept),
     outlet: beside.with(ways.outlet),
     changed,
   });
+
+  function seeKept(all: boolean): void {
+    if (all === kept) return;
+    kept = all;
+    changed();
+  }
 
   const guide = openGuide({
     run,
@@ -109,7 +114,7 @@ export function openSession(parts: SessionParts): OpenSession {
     leave: parts.leave,
   });
 
-  const presser = openPresser({
+  const pressed = openPresser({
     felt() {
       player.answerPress();
       parts.vibrate()?.(pulsesOf("press"));
@@ -121,6 +126,7 @@ export function openSession(parts: SessionParts): OpenSession {
     steady,
     after: steadyClock.after,
   });
+  const presser = onlyWhileHeard(pressed, () => sounding, parts.wake);
 
   const keys = openMediaKeys(() => presser.tap(steady()));
   const left = lastOf(parts.entries, "way");
@@ -138,13 +144,20 @@ export function openSession(parts: SessionParts): OpenSession {
     run.look(sounding, checked.off);
     guide.look();
     keys.show(run.position().section, steady() - run.begunAt());
-    journal.seenAlive(header.id, stampOf(audio.clocks()));
+    void journal.seenAlive(header.id, stampOf(audio.clocks())).then(seeKept);
     if (before !== sounding) changed();
+  }
+
+  /** A page is loaded anew by a slip of the hand. In the dark nothing asks: the question would shine. */
+  function leaving(event: BeforeUnloadEvent): void {
+    const here = run.position();
+    if (here.kind === "timed" && !here.section.dark) event.preventDefault();
   }
 
   const timer = setInterval(look, 1000);
   const events = ["visibilitychange", "resume"] as const;
   for (const event of events) document.addEventListener(event, look);
+  window.addEventListener("beforeunload", leaving);
 
   return {
     run,
@@ -159,12 +172,14 @@ export function openSession(parts: SessionParts): OpenSession {
       turn: beside.turn,
     }),
     go: ways.go,
+    wake: ways.wake,
     sounding: ways.sounding,
     look,
     close() {
       clearInterval(timer);
       callOff();
       for (const event of events) document.removeEventListener(event, look);
+      window.removeEventListener("beforeunload", leaving);
       keys.close();
       run.close();
       ways.close();

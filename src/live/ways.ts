@@ -10,9 +10,9 @@ import type { Way } from "./journal.ts";
 import type { OwnSound } from "./knocks.ts";
 import type { Outlet } from "./outlet.ts";
 import { openPlacer } from "./placer.ts";
-import { openPocket, type Pocket } from "./pocket.ts";
+import { openPocket } from "./pocket.ts";
 import { openRenderer } from "./pocket-render.ts";
-import type { PocketTrack } from "./pocket-shape.ts";
+import type { Pocket, PocketTrack } from "./pocket-shape.ts";
 
 export interface WaysParts {
   readonly audio: BrowserAudio;
@@ -35,6 +35,8 @@ export interface Ways {
   go(way: Way): void;
   /** To be called now and then: whether the way that is heard went on since the last time. */
   check(): Checked;
+  /** To be called from a press, where nothing is heard. */
+  wake(): void;
   /** What is sounded about now, on the audio context's clock. */
   sounding(): readonly OwnSound[];
   /** The clocks, the audio clock being that of the way that is heard. */
@@ -134,9 +136,17 @@ export function openWays(parts: WaysParts): Ways {
       else if (inPocket()) pocket?.whenFree(backToRoom);
       else backToRoom();
     },
-    // A track that is off is put right by the pocket itself.
-    check: () =>
-      inPocket() ? { sounding: pocket?.check() ?? false, off: 0, unsure: false } : audio.check(),
+    check() {
+      // A track that is off is put right by the pocket itself.
+      if (inPocket()) return { sounding: pocket?.check() ?? false, off: 0, unsure: false };
+      // Someone rang, or a headset was pulled out: without the bed no key of a headset reaches the page.
+      if (pocket === null && element.paused()) void element.play();
+      return audio.check();
+    },
+    wake() {
+      if (pocket === null) void element.play();
+      else pocket.wake();
+    },
     sounding() {
       const track = inPocket() ? (pocket?.sounding() ?? []) : [];
       const onContext = track.map(({ from, to, kind }) => ({

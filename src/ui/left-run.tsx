@@ -46,7 +46,7 @@ export function LeftRun({ runs }: LeftRunProps) {
   }
 
   async function drop(): Promise<void> {
-    await runs.dropUnfinished();
-    setLeft("dropped");
+    const how = await runs.dropUnfinished();
+    setLeft(how === "gone" ? "none" : how);
   }
 }

@@ -5,13 +5,18 @@ import { useEffect } from "preact/hooks";
 import { isLearned, type Pedal, pressedByPedal } from "../live/pedal.ts";
 import type { Session } from "../live/runs.ts";
 import { isArrow, isPress } from "./press-events.ts";
+import { openToolTouches } from "./tool-touches.ts";
 
 /** Seconds on the steady clock at which an event happened: a busy page hears of it late. */
 const when = (event: Event): number => event.timeStamp / 1000;
 
 /** What is worked by itself: a small control, a field, the way out. */
-const onTool = (event: Event): boolean =>
-  event.target instanceof Element && event.target.closest(".guided-tools, .guided-over") !== null;
+const onTool = (event: Event): boolean => within(event, ".guided-tools, .guided-over") !== null;
+
+const controlOf = (event: Event): Element | null => within(event, "button, summary, label, input");
+
+const within = ({ target }: Event, selector: string): Element | null =>
+  target instanceof Element ? target.closest(selector) : null;
 
 /**
  * @param pedals keys that are a press wherever they come from.
@@ -25,6 +30,7 @@ export function useRunInput(
   const { presser, guide, sounding } = session;
   useEffect(() => {
     const down = new Set<string>();
+    const touches = openToolTouches();
 
     function begins(id: string, event: Event): void {
       if (!sounding) {
@@ -43,9 +49,13 @@ export function useRunInput(
 
     const pointer = (event: PointerEvent) => `pointer ${event.pointerId}`;
     function pointerDown(event: PointerEvent): void {
-      if (!onTool(event) && event.button === 0) begins(pointer(event), event);
+      if (onTool(event)) touches.down(controlOf(event), when(event));
+      else if (event.button === 0) begins(pointer(event), event);
     }
-    const pointerUp = (event: PointerEvent) => ends(pointer(event), event);
+    function pointerUp(event: PointerEvent): void {
+      if (onTool(event)) touches.up(controlOf(event), when(event));
+      ends(pointer(event), event);
+    }
     const pointerCancel = (event: PointerEvent) => calledOff(pointer(event), event);
 
     const key = (event: KeyboardEvent) => `key ${event.code || event.key}`;
@@ -61,6 +71,8 @@ export function useRunInput(
     }
     function keyDown(event: KeyboardEvent): void {
       if (byPedal("down", event)) return;
+      // A key that is held on a small control would work it thirty times a second.
+      if (event.repeat && event.key === "Enter" && onTool(event)) event.preventDefault();
       if (event.key === "Backspace" && !onTool(event) && !event.repeat) {
         event.preventDefault();
         guide.takeBack();
@@ -76,6 +88,13 @@ export function useRunInput(
       if (byPedal("up", event)) return;
       if (down.has(key(event))) event.preventDefault();
       ends(key(event), event);
+    }
+    /** Before the control itself hears of it. */
+    function onlyOnce(event: MouseEvent): void {
+      if (event.detail === 0 || !onTool(event)) return;
+      if (touches.counts(when(event), within(event, ".guided-more") !== null)) return;
+      event.preventDefault();
+      event.stopPropagation();
     }
     // A press that came from neither finger nor key: assistive technology acts by click alone.
     function click(event: MouseEvent): void {
@@ -95,6 +114,7 @@ export function useRunInput(
     window.addEventListener("pointercancel", pointerCancel, { signal });
     window.addEventListener("keydown", keyDown, { signal });
     window.addEventListener("keyup", keyUp, { signal });
+    window.addEventListener("click", onlyOnce, { signal, capture: true });
     window.addEventListener("click", click, { signal });
     window.addEventListener("blur", blur, { signal });
     return () => over.abort();

@@ -43,6 +43,7 @@ export function RunView({ session, ports }: Props) {
   useEffect(() => {
     view.current?.querySelector<HTMLElement>(".guided-press")?.focus();
   }, []);
+  useEffect(() => followLength(view.current?.querySelector(".guided-stage") ?? null), []);
   useEffect(() => {
     ports.keepAwake(!dark);
     return () => ports.keepAwake(false);
@@ -79,6 +80,16 @@ export function RunView({ session, ports }: Props) {
       </WithinRun.Provider>
     </div>
   );
+}
+
+/** Marks a stage whose content is longer than itself, for as long as it is: a finger has to move that. */
+function followLength(stage: HTMLElement | null): (() => void) | undefined {
+  if (stage === null) return;
+  const sizes = new ResizeObserver(() =>
+    stage.toggleAttribute("data-longer", stage.scrollHeight > stage.clientHeight + 1),
+  );
+  for (const each of [stage, ...stage.children]) sizes.observe(each);
+  return () => sizes.disconnect();
 }
 
 /** Apart from all around it, since it is drawn anew every second. */

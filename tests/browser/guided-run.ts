@@ -114,3 +114,11 @@ export async function blockMainThread(page: Page): Promise<void> {
     }, 700);
   }, lateBy(200));
 }
+
+/** A hand looks before it says yes: what it touches twice in a row it touched once. */
+export async function leaveRun(page: Page): Promise<void> {
+  const leave = page.locator(".guided-tools").getByRole("button", { name: "Leave the run" });
+  await leave.click();
+  await page.waitForTimeout(600);
+  await leave.click();
+}

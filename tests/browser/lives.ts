@@ -50,6 +50,8 @@ export async function live(
       Reflect.deleteProperty(Navigator.prototype, "serviceWorker");
     });
   }
+  // Whoever loads a page anew in the midst of a bath is asked, and means it here.
+  page.on("dialog", (dialog) => void dialog.accept());
   const asked = Date.now();
   await page.goto(url);
   return { browser, page, opened: Date.now() - asked };

@@ -6,7 +6,7 @@ import { languages } from "../../src/units/language.ts";
 import { firstScriptBytes } from "../bench/download-bench.ts";
 import { builtKit as kit } from "./built-kit.ts";
 import { captureSound, heardBy } from "./capture.ts";
-import { beganAt, openPage, openWorksheet, shortWorksheet } from "./guided-run.ts";
+import { beganAt, leaveRun, openPage, openWorksheet, shortWorksheet } from "./guided-run.ts";
 import { serveDist } from "./serve.ts";
 import { setStage, withoutWorker } from "./stage.ts";
 import { allowed, searched, steadyOnset } from "./steady.ts";
@@ -166,8 +166,7 @@ describe("The page in a real browser", () => {
     await page.getByRole("button", { name: /^Begin/ }).click();
     await page.locator(".guided").waitFor();
     // A run that was not left would go on by itself at the next visit.
-    await page.getByRole("button", { name: "Leave the run" }).click();
-    await page.getByRole("button", { name: "Leave the run" }).last().click();
+    await leaveRun(page);
     await page.locator(".guided").waitFor({ state: "detached" });
     await page.goto(`${stage.served.url}?again#work-out`);
     await page.getByLabel("Name of this worksheet").waitFor();

@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { demos } from "../../src/ui/demo.ts";
 import { launchChromium } from "./chromium.ts";
-import { timelineOf } from "./guided-run.ts";
+import { leaveRun, timelineOf } from "./guided-run.ts";
 import { serveDist } from "./serve.ts";
 
 const folder = fileURLToPath(new URL("../../public/pictures/", import.meta.url));
@@ -52,8 +52,7 @@ for (let i = 0; i < developer; i += 1) {
 }
 await run.waitForTimeout(52_000);
 await take(run, "lights-out");
-await run.getByRole("button", { name: "Leave the run" }).click();
-await run.locator(".guided-tools").getByRole("button", { name: "Leave the run" }).click();
+await leaveRun(run);
 await run.goto(`${served.url}#write-up`);
 await take(run, "write-up");
 await browser.close();

@@ -10,7 +10,7 @@ import { news } from "../../src/ui/words/en/keep.ts";
 import { brought, classStart } from "../../src/ui/words/en/take.ts";
 import { writeClockTime } from "../../src/units/clock-time.ts";
 import { captureSound } from "./capture.ts";
-import { openWorksheet, pressUpTo, shortWorksheet, timelineOf } from "./guided-run.ts";
+import { leaveRun, openWorksheet, pressUpTo, shortWorksheet, timelineOf } from "./guided-run.ts";
 import { dist, type Served, serveDist } from "./serve.ts";
 import { setStage } from "./stage.ts";
 
@@ -123,8 +123,7 @@ describe("A newer version, in a real browser,", () => {
     expect(await stillWaits(leading)).toBe(true);
     expect([await isSameLife(leading), await isSameLife(other)]).toEqual([true, true]);
 
-    await leading.getByRole("button", { name: "Leave the run" }).click();
-    await leading.getByRole("button", { name: "Leave the run" }).last().click();
+    await leaveRun(leading);
     await leading.getByText(news.ready).waitFor();
     await leading.getByRole("button", { name: news.takeIt }).click();
     await leading.getByText(news.waits["other-pages"]).waitFor();
@@ -182,8 +181,7 @@ describe("A newer version, in a real browser,", () => {
     await openWorksheet(page, shortWorksheet);
     await pressUpTo(page, timeline, "temper");
     await sounds(page);
-    await page.getByRole("button", { name: "Leave the run" }).click();
-    await page.getByRole("button", { name: "Leave the run" }).last().click();
+    await leaveRun(page);
     await page.getByRole("link", { name: /^Write up/ }).click();
     await page.getByRole("heading", { name: "Short strip" }).waitFor();
 

@@ -1,6 +1,7 @@
 // One grammar for fingers, keys, knocks and buttons: every order of contacts, by a clock that is moved by hand.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { onlyWhileHeard } from "../../src/live/presser.ts";
 import { presserByHand } from "./presser-by-hand.ts";
 
 const short = fc.double({ min: 0.005, max: 0.2, noNaN: true });
@@ -129,6 +130,63 @@ describe("What is no press", () => {
     here.pass(1);
     expect(here.kinds()).toEqual([1]);
     expect(here.felt).toHaveLength(2);
+  });
+
+  test("does nothing: a knock that is the sound of a finger on the screen, however short, late or long that is", () => {
+    for (const held of [0.03, 0.2, 0.9]) {
+      for (const off of [-0.02, 0, 0.01]) {
+        const here = presserByHand();
+        const down = here.now();
+        here.presser.down("finger", down);
+        here.pass(0.056);
+        if (held > 0.056) {
+          here.presser.knock(down + off);
+          here.pass(held - 0.056);
+        }
+        here.presser.up("finger", down + held);
+        if (held < 0.056) here.presser.knock(down + off);
+        // It leaves as loudly as it came.
+        here.pass(0.06);
+        here.presser.knock(down + held + off);
+        expect(here.kinds(), `${held} ${off}`).toEqual([held > 0.75 ? "hold" : 1]);
+        expect(here.felt).toHaveLength(1);
+        here.pass(0.5);
+        here.presser.knock(here.now() - 0.056);
+        expect(here.kinds(), `${held} ${off}`).toEqual([held > 0.75 ? "hold" : 1, 1]);
+      }
+    }
+  });
+
+  test("does nothing: a finger of which the page hears only after its knock", () => {
+    const here = presserByHand();
+    const at = here.now();
+    here.pass(0.06);
+    here.presser.knock(at);
+    here.presser.down("finger", at + 0.01);
+    here.presser.up("finger", at + 0.05);
+    here.pass(1);
+    expect(here.kinds()).toEqual([1]);
+  });
+
+  test("asks for sound where nothing is heard: a headset's button, a knock", () => {
+    const here = presserByHand();
+    let [heard, woken] = [false, 0];
+    const presser = onlyWhileHeard(
+      here.presser,
+      () => heard,
+      () => {
+        woken += 1;
+      },
+    );
+    presser.tap(here.now());
+    here.pass(1);
+    presser.knock(here.now());
+    expect([here.kinds(), here.felt, woken]).toEqual([[], [], 2]);
+    heard = true;
+    presser.tap(here.now());
+    here.pass(1);
+    presser.knock(here.now());
+    expect([here.kinds(), woken]).toEqual([[1, 1], 2]);
   });
 
   test("locks nobody out: a finger whose leaving was missed is forgotten after 10 s", () => {

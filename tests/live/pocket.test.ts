@@ -33,7 +33,12 @@ interface Stretch {
  * A run heard in the pocket by an element by hand, whose clock is the run's.
  * @param makes seconds that a track takes to be made, the how-manyth it may be.
  */
-function pocketByHand({ delay = 0, lets = true, makes = (_nth: number): number => 0 } = {}) {
+function pocketByHand({
+  delay = 0,
+  lets = true,
+  can = true,
+  makes = (_nth: number): number => 0,
+} = {}) {
   const hand = runByHand(worksheet);
   const now = () => hand.clocks().steady;
   const stretches: Stretch[] = [];
@@ -46,6 +51,7 @@ function pocketByHand({ delay = 0, lets = true, makes = (_nth: number): number =
   let rendered = 0;
   let begun = 0;
   let silent = 0;
+  let failed = 0;
   let plays = 0;
   let letOn = lets;
 
@@ -76,14 +82,16 @@ function pocketByHand({ delay = 0, lets = true, makes = (_nth: number): number =
       return new Promise((resolve) => {
         player.after(LOAD, () => {
           moveTo(at(), 0);
-          paused = false;
-          resolve(true);
+          if (!letOn || !can) pause();
+          paused = !letOn || !can;
+          resolve(!can ? "cannot" : letOn ? "plays" : "not-let");
         });
       });
     },
     seek(to) {
       seeks.push(to);
       moveTo(to, SEEK);
+      if (paused) pause();
     },
     position,
     paused: () => paused,
@@ -129,7 +137,9 @@ function pocketByHand({ delay = 0, lets = true, makes = (_nth: number): number =
     begins: () => {
       begun += 1;
     },
-    failed() {},
+    failed: () => {
+      failed += 1;
+    },
     silent: () => {
       silent += 1;
     },
@@ -154,6 +164,7 @@ function pocketByHand({ delay = 0, lets = true, makes = (_nth: number): number =
     seeks,
     begun: () => begun,
     silent: () => silent,
+    failed: () => failed,
     plays: () => plays,
     lets(on: boolean) {
       letOn = on;
@@ -394,6 +405,29 @@ describe("A run heard in the pocket", () => {
     expect(pocket.check()).toBe(true);
     const at = hand.clocks().steady - hand.run.begunAt() - 0.5;
     expect(heardAt(index, at)[0]).toBeCloseTo(hand.run.begunAt() + at, 1);
+  });
+
+  test("waits where it was not let sound, as all else does, and is in its place from the press that lets it", async () => {
+    const { pocket, wait, lets, begun, silent, failed, hand, heardAt, index } = await inBath(
+      "developer",
+      { lets: false },
+    );
+    await wait(20);
+    expect([begun(), silent(), failed()]).toEqual([0, 1, 0]);
+    pocket.wake();
+    await wait(1);
+    expect([begun(), silent(), failed()]).toEqual([0, 2, 0]);
+    lets(true);
+    pocket.wake();
+    await wait(3);
+    expect([begun(), failed(), pocket.check()]).toEqual([1, 0, true]);
+    const at = hand.clocks().steady - hand.run.begunAt() - 0.5;
+    expect(heardAt(index, at)[0]).toBeCloseTo(hand.run.begunAt() + at, 1);
+  });
+
+  test("is given up where its track cannot be played at all", async () => {
+    const { begun, failed } = await inBath("developer", { can: false });
+    expect([begun(), failed() > 0]).toEqual([0, true]);
   });
 
   test("begins nothing that nobody pressed for while no script runs for 9 min of waiting, and is right at the press", async () => {

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { act, cleanup, fireEvent, render, screen } from "@testing-library/preact";
-import { afterEach, describe, expect, test } from "vitest";
+import { afterEach, describe, expect, test, vi } from "vitest";
 import { pressesOf } from "../../src/live/journal.ts";
 import type { Session } from "../../src/live/runs.ts";
 import { isRunRecord } from "../../src/logbook/run-record.ts";
@@ -145,6 +145,32 @@ describe("The screen of a run", () => {
     expect(otherwiseLines(record)).toEqual([otherwise.wrong.eye]);
     const unknown = { ...record, otherwise: [{ kind: "wrong", at: 0, wrong: "tea" }] };
     expect(isRunRecord(unknown)).toBe(false);
+  });
+
+  test("writes once that the tank is empty, however often it is touched in a row, and though a key is held on it", async () => {
+    const here = shown();
+    const { sections } = here.hand.planned;
+    here.hand.pressThrough(sections.findIndex(({ id }) => id === "developer") + 1);
+    const emptyAt = sections
+      .find(({ id }) => id === "developer")
+      ?.moments.find((moment) => moment.do === "empty");
+    await here.pass((emptyAt?.at ?? 0) + 4);
+    const button = () => screen.getByRole("button", { name: midRun.emptied });
+    const emptied = () => here.hand.kept.filter(({ kind }) => kind === "emptied").length;
+    const touch = async () => {
+      fireEvent.pointerDown(button(), { pointerId: 1, button: 0 });
+      fireEvent.pointerUp(button(), { pointerId: 1 });
+      await act(async () => void fireEvent.click(button(), { detail: 1 }));
+    };
+    const clock = vi.spyOn(performance, "now");
+    clock.mockImplementation(() => here.hand.clocks().steady * 1000);
+    await touch();
+    here.hand.wait(0.2);
+    await touch();
+    expect(emptied()).toBe(1);
+    clock.mockRestore();
+    expect(fireEvent.keyDown(button(), { key: "Enter", code: "Enter" })).toBe(true);
+    expect(fireEvent.keyDown(button(), { key: "Enter", code: "Enter", repeat: true })).toBe(false);
   });
 
   test("lights no button of it in the dark", async () => {
