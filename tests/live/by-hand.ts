@@ -4,6 +4,7 @@
 import type { Clocks } from "../../src/live/clocks.ts";
 import { type Guide, openGuide } from "../../src/live/guide.ts";
 import type { Entry } from "../../src/live/journal.ts";
+import { audioAt, knownWith, nothingKnown } from "../../src/live/pairing.ts";
 import { openPlacer, type Player } from "../../src/live/placer.ts";
 import { openPresser } from "../../src/live/presser.ts";
 import { openRun } from "../../src/live/run.ts";
@@ -33,6 +34,8 @@ interface ByHandParts {
   readonly clocks?: Partial<Clocks>;
   /** Where it is one. */
   readonly rehearsal?: Rehearsal;
+  /** A sound card of its own: its seconds in one of the steady clock, and by how many seconds each reading of it errs. */
+  readonly card?: { readonly pace: number; readonly scatter: () => number };
   /** Seconds by which the clocks go on from one reading of them to the next; none, if not given. */
   readonly tick?: () => number;
 }
@@ -45,6 +48,14 @@ const compiledBefore = new WeakMap<Worksheet, Map<string, Timeline>>();
 export function runByHand(worksheet: Worksheet, parts: ByHandParts = {}) {
   let clocks: Clocks = { life: "first", steady: 100, wall: utc, audio: 100, ...parts.clocks };
   let sounding = true;
+  const { card } = parts;
+  const pace = card?.pace ?? 1;
+  let known = nothingKnown;
+  /** As a browser's page does before each look. */
+  function readCard(): void {
+    if (card === undefined) return;
+    known = knownWith(known, { steady: clocks.steady, audio: clocks.audio + card.scatter() });
+  }
   const heard: Sounded[] = [];
   const kept: Entry[] = [];
   let answered = 0;
@@ -52,7 +63,8 @@ export function runByHand(worksheet: Worksheet, parts: ByHandParts = {}) {
   const player: Player = {
     now: () => clocks.steady,
     play(cue, at) {
-      const audio = clocks.audio + at - clocks.steady;
+      const audio =
+        card === undefined ? clocks.audio + at - clocks.steady : audioAt(known.pairing, at);
       const entry: Sounded = { cue, at, audio, begunAt: null, stoppedAt: null };
       heard.push(entry);
       const begun = () => clocks.audio >= audio;
@@ -77,10 +89,11 @@ export function runByHand(worksheet: Worksheet, parts: ByHandParts = {}) {
   function moved(to: Clocks): void {
     for (const each of heard) {
       if (each.stoppedAt !== null || each.begunAt !== null) continue;
-      if (each.audio < to.audio) each.begunAt = to.steady - (to.audio - each.audio);
+      if (each.audio < to.audio) each.begunAt = to.steady - (to.audio - each.audio) / pace;
     }
     clocks = to;
   }
+  readCard();
   const lengths = estimatedLengths(worksheet.voice?.rate ?? 1);
   const plan = planOf(worksheet);
   const { rehearsal } = parts;
@@ -139,6 +152,7 @@ export function runByHand(worksheet: Worksheet, parts: ByHandParts = {}) {
   });
 
   function look(): void {
+    readCard();
     run.look(sounding);
     guide.look();
   }
@@ -153,7 +167,7 @@ export function runByHand(worksheet: Worksheet, parts: ByHandParts = {}) {
         ...clocks,
         steady: to,
         wall: clocks.wall + by * 1000,
-        audio: clocks.audio + (sounding ? by : 0),
+        audio: clocks.audio + (sounding ? by * pace : 0),
       });
       if (due === undefined || due.at > end) return;
       waiting = waiting.filter((it) => it !== due);
