@@ -97,6 +97,7 @@ function told(title: string, file: string, status: number | null): Outcome {
 const ofSound = [
   "run",
   "recovery",
+  "let-sound",
   "pocket",
   "gaps",
   "rehearsal",

@@ -57,16 +57,17 @@ export const wallOf = ({ page }: Life, steady: number): Promise<number> =>
     return looks.reduce((best, look) => (look.took < best.took ? look : best)).wall;
   }, steady);
 
-/** An entry of a journal; `from`: what it woke from. */
+/** An entry of a journal; `from`: what it woke from, `way`: by which it is heard. */
 interface Kept {
   readonly kind: string;
   readonly from?: string;
+  readonly way?: string;
 }
 
 export async function journalIn({ page }: Life): Promise<readonly Kept[]> {
   return page.evaluate(
     () =>
-      new Promise<{ kind: string; from?: string }[]>((resolve, reject) => {
+      new Promise<Kept[]>((resolve, reject) => {
         const opening = indexedDB.open("tankside-journal");
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {

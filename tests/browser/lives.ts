@@ -28,16 +28,18 @@ export const newProfile = (): string => mkdtempSync(join(tmpdir(), "tankside-pro
  * Starts a browser on a profile and opens the page in it.
  * @param captured whether what it plays is captured, which takes more of the machine than playing it.
  * @param worker whether the page may keep itself in store; where the network is no matter, that is work for nothing.
+ * @param before runs in the page before anything of its own.
+ * @param sounds whether it lets a page sound before anyone has pressed anything in it.
  */
 export async function live(
   profile: string,
   url: string,
-  { captured = true, worker = true } = {},
+  { captured = true, worker = true, sounds = true, before = () => {} } = {},
 ): Promise<Life> {
   const browser = await puppeteer.launch({
     executablePath: chromiumPath(),
     userDataDir: profile,
-    args: flags,
+    args: sounds ? flags : [...flags, "--autoplay-policy=document-user-activation-required"],
     ignoreDefaultArgs: unlikeAnyone,
     defaultViewport: { width: 1000, height: 800 },
   });
@@ -50,6 +52,7 @@ export async function live(
       Reflect.deleteProperty(Navigator.prototype, "serviceWorker");
     });
   }
+  await page.evaluateOnNewDocument(before);
   // Whoever loads a page anew in the midst of a bath is asked, and means it here.
   page.on("dialog", (dialog) => void dialog.accept());
   const asked = Date.now();

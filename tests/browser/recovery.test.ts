@@ -44,6 +44,8 @@ describe("A run whose browser is killed without warning", () => {
       const lives: { readonly heard: HeardInLife; readonly wall: number }[] = [];
       for (let death = 0; death < deaths; death += 1) {
         await kill(life);
+        // Less than two seconds are not told of, and a quick machine is back sooner.
+        if (death === deaths - 1) await pause(2000);
         life = await live(profile, served.url, { worker: false });
         // Nobody presses anything: this browser lets a page sound.
         await life.page.waitForFunction(
