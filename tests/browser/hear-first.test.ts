@@ -41,7 +41,7 @@ describe("What is heard before a run, in a real browser", () => {
       });
     // What the capture missed a part of cannot be told from itself a period later.
     const whole = tones.filter(({ isWhole }) => isWhole);
-    expect(whole.length).toBeGreaterThan(tones.length / 2);
+    expect(whole.length).toBeGreaterThanOrEqual(tones.length - 1);
     const began = median(whole, ({ at, onset }) => (onset?.at ?? Number.NaN) - at) ?? Number.NaN;
     for (const { name, onset } of tones) expect(onset?.likeness, name).toBeGreaterThan(0.95);
     for (const { name, at, tone, onset, heard } of whole) {

@@ -24,7 +24,8 @@ export function onsetOf(
   const centre = Math.round(near * sampleRate) - firstFrame;
   const reach = Math.round(within * sampleRate);
   // Coarsely first, a few samples apart and of every second sample; then to the sample about the best of those,
-  // of which there are several: a tone is much like itself a period later.
+  // of which there are several: a tone is much like itself a period later. Which of them it is, is told between samples,
+  // where the sound may lie: half a sample off, it is less like itself than a period later, if that is nearer to one.
   const rough = Array.from({ length: Math.floor((2 * reach) / STEP) + 1 }, (_, i) => {
     const lag = centre - reach + i * STEP;
     return { lag, likeness: likenessAt(samples, known, lag, 2) };
@@ -33,15 +34,21 @@ export function onsetOf(
     .toSorted((one, other) => other.likeness - one.likeness)
     .slice(0, CANDIDATES)
     .flatMap(({ lag }) => Array.from({ length: 2 * STEP + 1 }, (_, i) => lag - STEP + i))
-    .map((lag) => ({ lag, likeness: likenessAt(samples, known, lag, 1) }));
-  const best = fine.reduce((most, each) => (each.likeness > most.likeness ? each : most));
-  const { lag, likeness } = best;
-  if (!(likeness > 0)) return null;
-  const [before, after] = [lag - 1, lag + 1].map((each) => likenessAt(samples, known, each, 1));
-  if (before === undefined || after === undefined) return null;
-  const bend = before - 2 * likeness + after;
-  const fraction = bend === 0 ? 0 : (0.5 * (before - after)) / bend;
-  return { at: (firstFrame + lag + fraction) / sampleRate, likeness };
+    .map((lag) => ({ lag, likeness: likenessAt(samples, known, lag, 1) }))
+    .toSorted((one, other) => other.likeness - one.likeness)
+    .slice(0, CANDIDATES);
+  const peaks = fine.flatMap(({ lag, likeness }) => {
+    const [before, after] = [lag - 1, lag + 1].map((each) => likenessAt(samples, known, each, 1));
+    if (before === undefined || after === undefined) return [];
+    if (!(likeness > 0) || before > likeness || after > likeness) return [];
+    const bend = before - 2 * likeness + after;
+    const fraction = bend === 0 ? 0 : (0.5 * (before - after)) / bend;
+    const most = Math.min(1, likeness - 0.25 * (before - after) * fraction);
+    return [{ at: (firstFrame + lag + fraction) / sampleRate, likeness: most }];
+  });
+  const [first, ...others] = peaks;
+  if (first === undefined) return null;
+  return others.reduce((best, each) => (each.likeness > best.likeness ? each : best), first);
 }
 
 /** Samples from one rough look to the next: a fraction of a period of the tones. */
