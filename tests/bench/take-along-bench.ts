@@ -65,15 +65,18 @@ async function idle(page: Page): Promise<Row> {
     s: "5.0",
     "longest wait for the page ms": Math.round(gap),
     "memory above before MB": "",
+    "with the browser's own MB": "",
   };
 }
 
 async function made(page: Page, system: CDPSession, name: string, how = ""): Promise<Row> {
   await page.evaluate(watchGaps);
   const before = await memory(system);
-  let most = before;
+  const most = { ...before };
   const watch = setInterval(async () => {
-    most = Math.max(most, await memory(system));
+    const now = await memory(system);
+    most.pages = Math.max(most.pages, now.pages);
+    most.all = Math.max(most.all, now.all);
   }, 100);
   const from = performance.now();
   const saved = page.waitForEvent("download", { timeout: 120_000 });
@@ -86,7 +89,8 @@ async function made(page: Page, system: CDPSession, name: string, how = ""): Pro
     what: `${name}${how}`,
     s: seconds.toFixed(1),
     "longest wait for the page ms": Math.round(gap),
-    "memory above before MB": Math.round(most - before),
+    "memory above before MB": Math.round(most.pages - before.pages),
+    "with the browser's own MB": Math.round(most.all - before.all),
   };
 }
 
@@ -105,12 +109,15 @@ function watchGaps(): void {
   };
 }
 
-/** MB that pages and what works for them hold. */
-async function memory(system: CDPSession): Promise<number> {
+/** MB that pages and what works for them hold; and all processes, the one that takes the file itself among them. */
+async function memory(system: CDPSession) {
   const { processInfo } = await system.send("SystemInfo.getProcessInfo");
-  return processInfo
-    .filter(({ type }) => type === "renderer")
-    .reduce((sum, { id }) => sum + resident(id), 0);
+  const held = { pages: 0, all: 0 };
+  for (const { type, id } of processInfo) {
+    held.all += resident(id);
+    if (type === "renderer") held.pages += resident(id);
+  }
+  return held;
 }
 
 function resident(id: number): number {
@@ -144,5 +151,6 @@ async function plain(page: Page, cues: readonly { readonly at: number; readonly 
     s: (ms / 1000).toFixed(1),
     "longest wait for the page ms": "",
     "memory above before MB": "",
+    "with the browser's own MB": "",
   };
 }
