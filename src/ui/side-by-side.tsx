@@ -16,7 +16,7 @@ export function SideBySide({ pair: [a, b], leave }: SideBySideProps) {
   const said = lateWords.value.beside;
   const { differed, same } = sideBySide(a, b);
   return (
-    <section class="beside" aria-labelledby="side-by-side">
+    <section class="two-runs" aria-labelledby="side-by-side">
       <h2 id="side-by-side" ref={heading} tabIndex={-1}>
         {said.name}
       </h2>

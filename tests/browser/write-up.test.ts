@@ -99,6 +99,17 @@ describe("Write up in a real browser", () => {
     await button(page, new RegExp(`^${beside.choose}`))
       .nth(1)
       .click();
+    // It goes with the page as it is scrolled, and covers no run.
+    const narrow = page.viewportSize();
+    await page.setViewportSize({ width: 1280, height: 900 });
+    const runs = page.locator("article.run");
+    await runs.nth(2).scrollIntoViewIfNeeded();
+    const [table, first] = [
+      await page.locator(".two-runs").boundingBox(),
+      await runs.first().boundingBox(),
+    ];
+    expect((table?.y ?? Number.NaN) + (table?.height ?? Number.NaN)).toBeLessThan(first?.y ?? 0);
+    if (narrow !== null) await page.setViewportSize(narrow);
     await button(page, /^Do this again/)
       .first()
       .click();

@@ -522,7 +522,7 @@ describe("two runs beside each other", () => {
     await press(/^Compare \(Night exercise/);
     expect(screen.getByText(beside.hint)).toBeTruthy();
     await press(/^Compare \(Gullrock/);
-    const [differed, same] = screen.getAllByRole("table").filter((it) => it.closest(".beside"));
+    const [differed, same] = screen.getAllByRole("table").filter((it) => it.closest(".two-runs"));
     const rows = (table: HTMLElement | undefined) =>
       within(table as HTMLElement)
         .getAllByRole("row")
