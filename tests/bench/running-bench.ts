@@ -34,7 +34,7 @@ async function servedTo(bench: (url: string) => Promise<Table>): Promise<Table> 
 async function costs(url: string): Promise<Table> {
   const sheet = worksheet(`${minutes + 2}:00`);
   const profile = newProfile();
-  const life = await live(profile, url, { captured: false });
+  const life = await live(profile, url, { captured: false, before: keepContexts });
   const client = await life.page.createCDPSession();
   const system = await life.browser.target().createCDPSession();
   const bare = await shareWith(life.browser, system);
@@ -49,12 +49,14 @@ async function costs(url: string): Promise<Table> {
     const share = shareOf(before, now);
     before = now;
     const heap = await heapOf(client);
+    const lacked = await life.page.evaluate(underrun);
     const ours = percent(share - bare);
     rows.push({
       minute,
       "of a core": percent(share),
       "without bare sound": ours,
       "heap MB": heap.toFixed(2),
+      "sound lacked so far, ms": lacked === null ? "not told" : (1000 * lacked).toFixed(1),
     });
   }
   await kill(life);
@@ -62,6 +64,29 @@ async function costs(url: string): Promise<Table> {
     title: `A session running for ${minutes} min, lit: page and sound (bare sound alone: ${percent(bare)})`,
     rows,
   };
+}
+
+/** Every context that the page makes. */
+function keepContexts(): void {
+  const contexts: AudioContext[] = [];
+  Object.assign(window, { contexts });
+  const Made = window.AudioContext;
+  window.AudioContext = class extends Made {
+    constructor(options?: AudioContextOptions) {
+      super(options);
+      contexts.push(this);
+    }
+  };
+}
+
+/** Seconds for which the browser had no sound ready that was due, as it counts them itself; null where it does not. */
+function underrun(): number | null {
+  interface Counting {
+    readonly playbackStats?: { readonly underrunDuration: number };
+  }
+  const { contexts } = window as unknown as { readonly contexts: readonly Counting[] };
+  const counted = contexts.flatMap(({ playbackStats }) => playbackStats?.underrunDuration ?? []);
+  return counted.length === 0 ? null : counted.reduce((sum, each) => sum + each, 0);
 }
 
 interface Spent {
