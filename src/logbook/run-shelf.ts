@@ -59,7 +59,7 @@ export const newestFirst = (lines: readonly RunLine[]): readonly RunLine[] =>
 export async function readLines(base: Base, read: ReadLines | null): Promise<ReadLines> {
   const { store: notes } = base.transaction("notes");
   const [of, changed] = await Promise.all([notes.get(LINES_OF), notes.get(CHANGED)]);
-  if (of !== LINES) return madeAnew(base).catch(() => madeOf(base));
+  if (of !== LINES) return madeAnew(base);
   // Counting ten thousand runs takes a browser as long as reading all their lines.
   if (read !== null && read.changed === changed) return read;
   // What is changed in between is read already, and read once more the next time.
@@ -69,25 +69,24 @@ export async function readLines(base: Base, read: ReadLines | null): Promise<Rea
     looking.objectStore("runs").count(),
   ]);
   const lines = linesIn(blocks);
-  if (lines === null) return madeAnew(base).catch(() => madeOf(base));
-  return { lines: newestFirst(lines), runs, changed };
+  return lines === null ? madeAnew(base) : { lines: newestFirst(lines), runs, changed };
 }
 
-function madeAnew(base: Base): Promise<ReadLines> {
-  return inOne(base, ["lines", "runs", "notes"], async (making) => {
-    const kept = await making.objectStore("runs").getAll();
-    const all = kept.filter(isRunRecord).map(lineOf);
-    await writeLines(making, all);
-    const changed: unknown = await making.objectStore("notes").get(CHANGED);
-    return { lines: newestFirst(all), runs: kept.length, changed };
-  });
-}
-
-/** Where they cannot be kept: a full disk hides no run. */
-async function madeOf(base: Base): Promise<ReadLines> {
-  const kept = await base.getAll("runs");
-  const all = kept.filter(isRunRecord).map(lineOf);
-  return { lines: newestFirst(all), runs: kept.length, changed: undefined };
+/** Where they cannot be kept they are handed over all the same: a full disk hides no run. */
+async function madeAnew(base: Base): Promise<ReadLines> {
+  const linesOf = (kept: readonly unknown[]) => kept.filter(isRunRecord).map(lineOf);
+  try {
+    return await inOne(base, ["lines", "runs", "notes"], async (making) => {
+      const kept = await making.objectStore("runs").getAll();
+      const all = linesOf(kept);
+      await writeLines(making, all);
+      const changed: unknown = await making.objectStore("notes").get(CHANGED);
+      return { lines: newestFirst(all), runs: kept.length, changed };
+    });
+  } catch {
+    const kept = await base.getAll("runs");
+    return { lines: newestFirst(linesOf(kept)), runs: kept.length, changed: undefined };
+  }
 }
 
 export function takenFrom(open: OpenBase, id: string): Promise<TakenOut | null> {

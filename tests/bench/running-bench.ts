@@ -1,7 +1,7 @@
 // What a session that is on costs: the time of its processes on a core, and the page's memory, minute by minute;
 // and how soon a run whose browser was killed is heard again.
 import type { Browser, CDPSession } from "puppeteer-core";
-import { shortWorksheet } from "../browser/guided-run.ts";
+import { developedFor } from "../browser/guided-run.ts";
 import { beginAndPress, developerOf, pause } from "../browser/lived-run.ts";
 import { kill, type Life, live, newProfile } from "../browser/lives.ts";
 import { serveDist } from "../browser/serve.ts";
@@ -11,11 +11,9 @@ import { spread, type Table } from "./table.ts";
 const minutes = Number(process.env.MINUTES ?? 5);
 const deaths = 5;
 
-const short = JSON.parse(shortWorksheet);
 const worksheet = (time: string) =>
   JSON.stringify({
-    ...short,
-    developer: { ...short.developer, leaflet: [{ temperature: { c: 20 }, time }] },
+    ...JSON.parse(developedFor(time)),
     agitation: { first: 30, every: 30, for: 5, perInversion: 2.5, taps: 2 },
   });
 

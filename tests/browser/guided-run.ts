@@ -33,6 +33,13 @@ export const fromTheCassette = JSON.stringify({
 /** The same of film that is in the tank already: few presses lead to its developer. */
 export const shortWorksheet = JSON.stringify({ ...JSON.parse(fromTheCassette), loading: "done" });
 
+/** The same with a development of another length, as a leaflet writes it. */
+export function developedFor(time: string): string {
+  const short = JSON.parse(shortWorksheet);
+  const leaflet = [{ temperature: { c: 20 }, time }];
+  return JSON.stringify({ ...short, developer: { ...short.developer, leaflet } });
+}
+
 const scripts = { en: await scriptIn("en"), de: await scriptIn("de") };
 
 /** The timeline of a worksheet, with the lengths of the sounds that the page plays. */

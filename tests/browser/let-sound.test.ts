@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { midRun } from "../../src/ui/words/en/mid-run.ts";
 import { press } from "./finger.ts";
-import { shortWorksheet } from "./guided-run.ts";
+import { developedFor } from "./guided-run.ts";
 import {
   beginAndPress,
   developerOf,
@@ -14,13 +14,7 @@ import {
 import { heardIn, kill, type Life, live, newProfile } from "./lives.ts";
 import { serveDist } from "./serve.ts";
 
-const worksheet = JSON.stringify({
-  ...JSON.parse(shortWorksheet),
-  developer: {
-    ...JSON.parse(shortWorksheet).developer,
-    leaflet: [{ temperature: { c: 20 }, time: "2:20" }],
-  },
-});
+const worksheet = developedFor("2:20");
 
 /** What is shown. Asked without the driver's own way, which counts as a press: the page might sound from then on. */
 async function text(life: Life): Promise<string> {

@@ -11,17 +11,13 @@ import {
   pressMediaKey,
   slippedBy,
 } from "./element.ts";
-import { openPage, openWorksheet, pressUpTo, shortWorksheet, timelineOf } from "./guided-run.ts";
+import { developedFor, openPage, openWorksheet, pressUpTo, timelineOf } from "./guided-run.ts";
 import { onsetOf } from "./onsets.ts";
 import { setStage } from "./stage.ts";
 
 /** A bath a little shorter still, since all of it is heard. */
 const shorter = JSON.stringify({
-  ...JSON.parse(shortWorksheet),
-  developer: {
-    ...JSON.parse(shortWorksheet).developer,
-    leaflet: [{ temperature: { c: 20 }, time: "0:35" }],
-  },
+  ...JSON.parse(developedFor("0:35")),
   baths: { stop: { time: "0:10" } },
 });
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { sampleRate } from "../../src/tones/designs.ts";
 import { openPack } from "../../src/voice/pack.ts";
 import { builtPack } from "../voice/built-pack.ts";
-import { shortWorksheet } from "./guided-run.ts";
+import { developedFor } from "./guided-run.ts";
 import {
   beginAndPress,
   developerOf,
@@ -17,13 +17,7 @@ import { serveDist } from "./serve.ts";
 import { steadyOf, steadyOnset } from "./steady.ts";
 
 /** Long enough to be killed in for more than two minutes. */
-const worksheet = JSON.stringify({
-  ...JSON.parse(shortWorksheet),
-  developer: {
-    ...JSON.parse(shortWorksheet).developer,
-    leaflet: [{ temperature: { c: 20 }, time: "2:20" }],
-  },
-});
+const worksheet = developedFor("2:20");
 /** Of each of two runs; `DEATHS=10 npm test` kills twenty browsers, for those who have the time. */
 const deaths = Number(process.env.DEATHS ?? 3);
 
